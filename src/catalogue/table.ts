@@ -25,6 +25,8 @@ export interface TableDefinition<C extends Columns> {
   readonly key: keyof C & string;
   /** Further columns that must be there, though single cells may be empty. */
   readonly required: readonly (keyof C & string)[];
+  /** Columns whose cells may not be empty, besides the key. */
+  readonly filled?: readonly (keyof C & string)[];
 }
 
 export interface TableReading<C extends Columns> {
@@ -110,7 +112,7 @@ function readHeader<C extends Columns>(header: RawRecord, { columns, key, requir
 function readRow<C extends Columns>(
   record: RawRecord,
   order: readonly (string | undefined)[],
-  { columns, key }: TableDefinition<C>,
+  { columns, key, filled = [] }: TableDefinition<C>,
 ): { values: Row<C>; faults: RowError[] } {
   const values: Record<string, unknown> = {};
   const faults: RowError[] = [];
@@ -123,7 +125,7 @@ function readRow<C extends Columns>(
     const text = record.cells[index] ?? "";
     if (name === undefined || cell === undefined) continue;
     if (text === "") {
-      if (name === key) faults.push(fault(record.line, name, "", cell.expected));
+      if (name === key || filled.includes(name)) faults.push(fault(record.line, name, "", cell.expected));
       continue;
     }
     const value = cell.read(text);
