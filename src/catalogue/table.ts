@@ -147,30 +147,32 @@ function splitCells(csvText: string): { records: RawRecord[] } | { fault: RowErr
   // The parser counts a CR LF inside quotes as two lines: one kind of line break keeps line numbers true.
   const text = csvText.replaceAll(/\r\n?/g, "\n");
   const delimiter = delimiterOf(text);
+  const records: RawRecord[] = [];
+  let line = 1;
+  const collect = (record: string[], { lines }: { readonly lines: number }) => {
+    records.push({ line, cells: record.map((cell) => cell.trim()) });
+    line = lines + 1;
+    return null;
+  };
   try {
-    const parsed = parse(text, {
+    parse(text, {
       bom: true,
       delimiter,
-      info: true,
+      on_record: collect,
       relax_column_count: true,
       relax_quotes: true,
-      // Trimming would swallow the tabs between empty cells; every cell is trimmed below.
+      // Trimming would swallow the tabs between empty cells; every cell is trimmed above.
       trim: delimiter !== "\t",
-    }) as unknown as { info: { lines: number }; record: string[] }[];
-    const records = parsed.map(({ info, record }) => ({
-      // The parser counts the line a record ends on; line breaks inside quoted cells lead back to its start.
-      line: info.lines - (record.join("").split("\n").length - 1),
-      cells: record.map((cell) => cell.trim()),
-    }));
-    return { records: records.filter(({ cells }) => cells.some((cell) => cell !== "")) };
+    });
   } catch (error) {
     if (!(error instanceof CsvError)) throw error;
-    const line = typeof error["lines"] === "number" ? error["lines"] : 1;
+    // The parser knows where it gave up; a person needs the line where the broken row starts.
     const found = (text.split("\n")[line - 1] ?? "").slice(0, 60);
     return {
       fault: fault(line, "", found, "each quoted cell to end with a double quote before the separator"),
     };
   }
+  return { records: records.filter(({ cells }) => cells.some((cell) => cell !== "")) };
 }
 
 function delimiterOf(text: string): string {
