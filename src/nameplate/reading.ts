@@ -33,7 +33,7 @@ export interface MessageReading {
 
 /**
  * A reading that cannot, or can hardly, be true, as the audit found it. `reason` is a key of
- * `intents/doubts.json`, `values` fill its blanks.
+ * `intents/answers/doubts.json`, `values` fill its blanks.
  */
 export interface Doubt {
   /** Name of the check that raised it. */
@@ -43,7 +43,12 @@ export interface Doubt {
   readonly reason: string;
   readonly values: Readonly<Record<string, string | number>>;
   /** What the first rating may have been, when a slip of the pen or a look-alike explains it. */
-  readonly proposal?: { readonly rating: RatingName; readonly value: RatingValue<RatingName> };
+  readonly proposal?: {
+    readonly rating: RatingName;
+    readonly value: RatingValue<RatingName>;
+    /** The other rating of a pair that was exchanged; both change together. */
+    readonly also?: { readonly rating: RatingName; readonly value: RatingValue<RatingName> };
+  };
   /** Impossible readings are not used; doubtful ones are asked about. Both leave the value as typed. */
   readonly severity: "impossible" | "doubtful";
 }

@@ -1,0 +1,28 @@
+import { labelTotalHp } from "../../engineering/power.ts";
+import { hpFromWatts } from "../../engineering/units.ts";
+import type { Nameplate } from "../vocabulary.ts";
+
+/** Largest service factor met on pool motors; stands in where the label states none. Common practice, no source. */
+export const largestServiceFactor = 1.9;
+
+/** Shaft loads, hp, between which a printed current was measured. */
+export interface LoadRange {
+  readonly lowHp: number;
+  readonly highHp: number;
+}
+
+/**
+ * The load a printed current belongs to. Service-factor amps go with total hp. Plain amps go with hp, but
+ * pool labels often print the service-factor figure under AMPS (common practice, no source), so they may go
+ * with anything up to total hp unless both figures are printed. Undefined when the label tells no power.
+ */
+export function loadRange(label: Nameplate, kind: "amps" | "serviceFactorAmps"): LoadRange | undefined {
+  const ratedHp = label.hp ?? (label.kw === undefined ? undefined : hpFromWatts(label.kw * 1000));
+  const totalHp = labelTotalHp({ ...label, hp: ratedHp });
+  if (ratedHp === undefined && totalHp === undefined) return undefined;
+  const lowHp = ratedHp ?? (totalHp ?? 0) / largestServiceFactor;
+  const highHp = totalHp ?? lowHp * largestServiceFactor;
+  if (kind === "serviceFactorAmps") return { lowHp: totalHp ?? lowHp, highHp };
+  const bothPrinted = label.serviceFactorAmps !== undefined && ratedHp !== undefined;
+  return { lowHp: Math.min(lowHp, highHp), highHp: bothPrinted ? lowHp : Math.max(lowHp, highHp) };
+}
