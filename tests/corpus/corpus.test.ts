@@ -27,7 +27,7 @@ const messages = {
 
 describe("the labelled messages", () => {
   it("are enough to measure with", () => {
-    expect(messages.readings.length).toBeGreaterThanOrEqual(400);
+    expect(messages.readings.length).toBeGreaterThanOrEqual(600);
     expect(messages.danger.length).toBeGreaterThanOrEqual(300);
     expect(messages.intents.length).toBeGreaterThanOrEqual(400);
     expect(messages.hostile.length).toBeGreaterThanOrEqual(60);

@@ -6,7 +6,8 @@ import type { ReadingScore } from "./readings.ts";
 import { f1, precision, ratio, recall, type Share, sumTallies, type Tally } from "./tally.ts";
 
 const percent = (part: number): string => `${(100 * part).toFixed(1)} %`;
-const share = ({ right, all }: Share): string => `${right}/${all} ${percent(ratio(right, all))}`;
+const share = ({ right, all }: Share): string =>
+  all === 0 ? "none to judge" : `${right}/${all} ${percent(ratio(right, all))}`;
 
 function fieldLine(name: string, tally: Tally): string {
   const figures = [precision(tally), recall(tally), f1(tally)].map((figure) => figure.toFixed(4));
