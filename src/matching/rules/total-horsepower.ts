@@ -49,7 +49,7 @@ export const totalHorsepower: Rule = {
     if (ratio > largestTotalHpRatio + tolerance) {
       const work = [
         { key: "impeller-and-diffuser", values },
-        { key: "flow-limits", values: {} },
+        { key: "flow-limits", values },
       ];
       return say.needsWork("above", { values, inferred, work });
     }
