@@ -1,4 +1,6 @@
-import type { StockMotor } from "../matching/types.ts";
+import { tolerance } from "../matching/finding.ts";
+import { largestTotalHpRatio, smallestTotalHpRatio } from "../matching/rules/total-horsepower.ts";
+import type { StockMotor, Work } from "../matching/types.ts";
 import { plainNumber } from "./numbers.ts";
 import type { Catalogue, Pump, Spare, SpareKind } from "./types.ts";
 
@@ -17,13 +19,6 @@ export function pumpByModel(catalogue: Catalogue, model: string): Pump | undefin
   );
 }
 
-/** The parts that a motor change calls for on one pump. */
-export interface SpareWork {
-  readonly kinds: readonly SpareKind[];
-  /** Total horsepower of the new motor, when impeller and diffuser are to match it; else those in the pump. */
-  readonly totalHp?: number | undefined;
-}
-
 /** A part that was called for; `spare` is undefined when the shop lists none that fits. */
 export interface SpareLine {
   readonly kind: SpareKind;
@@ -31,12 +26,27 @@ export interface SpareLine {
 }
 
 /**
- * The spares for one pump, one line for each kind asked for. Capacitors come with the motor and go by its
- * label, never by the pump, so that line is always without a spare.
+ * What each piece of work takes off the shelf; other work takes no spare. A capacitor is never on the list:
+ * it comes with the motor and goes by its label, not by the pump.
  */
-export function sparesFor(catalogue: Catalogue, pump: Pump, work: SpareWork): readonly SpareLine[] {
-  const kinds = [...new Set(work.kinds)];
-  return kinds.map((kind) => ({ kind, spare: spareFor(catalogue, pump, kind, work.totalHp) }));
+export const sparesOfWork: Readonly<Record<string, readonly SpareKind[]>> = {
+  "seal-and-gasket": ["shaft-seal", "gasket"],
+  "impeller-and-diffuser": ["impeller", "diffuser"],
+  base: ["base"],
+};
+
+/**
+ * The spares that the work of a motor change takes on one pump, one line for each part. With the new motor's
+ * `totalHp` (hp) the impeller and diffuser are those made for it, else those the pump lists.
+ */
+export function sparesFor(
+  catalogue: Catalogue,
+  pump: Pump,
+  work: Iterable<Pick<Work, "key">>,
+  totalHp?: number,
+): readonly SpareLine[] {
+  const kinds = new Set(Array.from(work, ({ key }) => sparesOfWork[key] ?? []).flat());
+  return Array.from(kinds, (kind) => ({ kind, spare: spareFor(catalogue, pump, kind, totalHp) }));
 }
 
 function spareFor(
@@ -46,17 +56,18 @@ function spareFor(
   totalHp: number | undefined,
 ): Spare | undefined {
   const fitting = spares.filter((spare) => spare.kind === kind && fits(spare, pump));
-  const listed = fitting.find(({ sku }) => sku === listedSku(pump, kind)) ?? fitting[0];
-  if (kind !== "impeller" && kind !== "diffuser") return listed;
-  return totalHp === undefined ? listed : bestForTotalHp(fitting, totalHp);
+  if (totalHp !== undefined && (kind === "impeller" || kind === "diffuser")) {
+    return largestCarried(fitting, totalHp);
+  }
+  return fitting.find(({ sku }) => sku === listedSku(pump, kind)) ?? fitting[0];
 }
 
-/** The largest that the motor carries: its total hp is 0.98 to 1.10 of the part's (2 % for label rounding). */
-function bestForTotalHp(fitting: readonly Spare[], motorTotalHp: number): Spare | undefined {
+/** The largest part the motor carries, within the limits that the rule on total horsepower sets. */
+function largestCarried(fitting: readonly Spare[], motorTotalHp: number): Spare | undefined {
   return fitting
     .filter(({ totalHp }) => {
-      const share = totalHp === undefined ? 0 : motorTotalHp / totalHp;
-      return share >= 0.98 && share <= 1.1;
+      const ratio = totalHp === undefined ? 0 : motorTotalHp / totalHp;
+      return ratio >= smallestTotalHpRatio - tolerance && ratio <= largestTotalHpRatio + tolerance;
     })
     .sort((a, b) => (b.totalHp ?? 0) - (a.totalHp ?? 0))[0];
 }

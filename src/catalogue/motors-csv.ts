@@ -50,7 +50,7 @@ const duty: Cell<"continuous" | number> = {
 
 /** The stock table: header name -> how a cell of it is read and written. Empty cells are "not stated". */
 const columns = {
-  sku: text,
+  sku: { ...text, expected: "a stock number" },
   maker: text,
   description: text,
   hp: horsepower,

@@ -17,7 +17,7 @@ const frameBody: Cell<48 | 56> = {
  * `seal_sku` to `diffuser_sku`: rows of the spares table; `aliases`: other spellings, separated by `|`.
  */
 const columns = {
-  model: text,
+  model: { ...text, expected: "a model name" },
   maker: text,
   description: text,
   flange: oneOf(["square", "round", "through-bolt"]),

@@ -9,7 +9,7 @@ import { type Spare, spareKinds } from "./types.ts";
  * microfarad.
  */
 const columns = {
-  sku: text,
+  sku: { ...text, expected: "a stock number" },
   kind: oneOf(spareKinds),
   description: text,
   fits: names,

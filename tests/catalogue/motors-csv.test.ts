@@ -193,7 +193,7 @@ describe("faults in the stock table", () => {
 
   it("refuses a row without a stock number", () =>
     expect(complaints("sku,volts,phase,frame\n,230,1,56Y\n")).toEqual([
-      "Line 2, column sku: nothing found, expected text.",
+      "Line 2, column sku: nothing found, expected a stock number.",
     ]));
 
   it("names every missing required column and reads nothing", () => {
