@@ -1,0 +1,124 @@
+import { type Context, hasWord, sentenceEnd, sentenceStart, words } from "../mention.ts";
+import type { Token } from "../tokens.ts";
+
+const modals = words(
+  "would could might may can will should gonna ll itll id podria podrian puede pueden pudiera podra going",
+);
+const perceives = words("see smell feel hear notice taste tell sense oler sentir ver");
+/** A finite verb between the modal and the danger starts a statement of its own. */
+const statements = words(
+  "is are was were has keeps kept got gets its started starts just why that because cuz since but when whenever while after esta porque cuando theres im ive",
+);
+const governs = words("get be become getting been");
+const inflected = words(
+  "trips tripped shocks shocked zaps zapped smokes smoked bites burns leaks tingles smells smelled melted burnt arced popped pops blew kicked",
+);
+/** It has happened, whatever the mood of the sentence. */
+const habitual = words("everytime keeps still again whenever always constantly sometimes siempre");
+const subjects = words("i it its you we he she they u ill");
+const generic = words(
+  "new newer bigger a an these those they most pumps motors variable two all any other people larger ones",
+);
+const purposes = words("avoid prevent against evitar");
+const feared = words("risk danger chance afraid scared possibility likely odds fear riesgo peligro worried");
+const risky = words("hazard hazards risk risks");
+
+function happensAgain(tokens: readonly Token[], from: number, to: number): boolean {
+  if (hasWord(tokens, from, to, habitual)) return true;
+  for (let i = from; i < to; i += 1) {
+    const pair = `${tokens[i]?.word} ${tokens[i + 1]?.word}`;
+    if (/^(every|each) (time|day|night|morning|few)$|^cada vez$|^right now$|^otra vez$/.test(pair))
+      return true;
+  }
+  return false;
+}
+
+/** "If it trips" is a supposition, "if I touch it, it trips" is a report. */
+function supposed(tokens: readonly Token[], start: number, head: number): boolean {
+  for (let at = head - 1; at >= start; at -= 1) {
+    const word = tokens[at]?.word ?? "";
+    const spanishYes = word === "si" && (at === start || tokens[at + 1]?.gap === "comma");
+    if (word !== "if" && word !== "unless" && (word !== "si" || spanishYes)) continue;
+    const before = tokens[at - 1]?.word ?? "";
+    if (["what", "que", "y"].includes(before)) return true;
+    if (/^(bad|normal|ok|okay|dangerous|safe|sure|know|tell|clear|idea|wondering)$/.test(before)) {
+      return before === "safe" || before === "know" ? tokens[at + 1]?.word !== "that" : false;
+    }
+    for (let i = at + 2; i <= head; i += 1) {
+      const token = tokens[i];
+      if (token?.gap === "comma") return false;
+      if (i > at + 2 && i < head && subjects.has(token?.word ?? "")) return false;
+    }
+    return true;
+  }
+  return false;
+}
+
+function governedByModal(tokens: readonly Token[], start: number, head: number): boolean {
+  const headWord = tokens[head]?.word ?? "";
+  for (let at = head - 1; at >= start && head - at <= 9; at -= 1) {
+    const token = tokens[at];
+    const word = token?.word ?? "";
+    if (tokens[at + 1]?.gap === "comma" || statements.has(word)) return false;
+    if (!modals.has(word)) continue;
+    if (word === "going" && tokens[at + 1]?.word !== "to") continue;
+    const before = tokens[at - 1]?.word ?? "";
+    if (before === "why" || before === "que") return false;
+    const between = tokens.slice(at + 1, head).map((one) => one.word);
+    if (between.some((one) => perceives.has(one)) || perceives.has(headWord)) return false;
+    if (between.some((one) => /^(stop|fix|cure|solve|help)$/.test(one))) return false;
+    if (inflected.has(headWord) && !between.some((one) => governs.has(one))) return false;
+    // "Could be tripping", "might have shocked": a guess about what already happens.
+    const guess = /^(could|might|may|must|would)$/.test(word) && /(ing|ed)$/.test(headWord);
+    if (guess && (between.at(-1) === "be" || between.includes("have"))) return false;
+    // "Then it will trip": a habit told; "will it trip?" and "it will trip" with a new motor: a question.
+    if (word === "will" || word === "ll" || word === "itll") {
+      const asked = at === start || /^(what|how|when|if)$/.test(before);
+      return asked || hasWord(tokens, start, at, words("worried afraid bigger new larger upgrade think"));
+    }
+    return true;
+  }
+  return false;
+}
+
+function feareds(tokens: readonly Token[], start: number, head: number): boolean {
+  for (let at = head - 1; at >= Math.max(start, head - 6); at -= 1) {
+    const word = tokens[at]?.word ?? "";
+    const next = tokens[at + 1]?.word ?? "";
+    if (purposes.has(word)) return true;
+    if (feared.has(word) && /^(of|to|about|de)$/.test(next)) {
+      const definite = ["the", "this", "that"].includes(tokens[at + 2]?.word ?? "");
+      return word !== "worried" || !definite;
+    }
+    if (statements.has(word)) return false;
+  }
+  return false;
+}
+
+function genericQuestion(tokens: readonly Token[], start: number, head: number): boolean {
+  const first = tokens[start]?.word ?? "";
+  const headWord = tokens[head]?.word ?? "";
+  if (inflected.has(headWord) || /ing$/.test(headWord)) return false;
+  for (let at = start; at < head && at < start + 6; at += 1) {
+    const word = tokens[at]?.word ?? "";
+    if (word !== "do" && word !== "does") continue;
+    return hasWord(tokens, at + 1, at + 3, generic) && first !== "why";
+  }
+  return false;
+}
+
+/** "What if it trips", "would 2 hp trip it", "risk of shock", "so I don't get shocked". */
+export const hypothetical: Context = (tokens, { from, head }) => {
+  const start = sentenceStart(tokens, head);
+  const end = sentenceEnd(tokens, head);
+  if (risky.has(tokens[head + 1]?.word ?? "")) return true;
+  const ever = hasWord(tokens, start, end, words("ever"));
+  if (!ever && happensAgain(tokens, start, end)) return false;
+  const first = Math.min(from, head);
+  return (
+    supposed(tokens, start, first) ||
+    governedByModal(tokens, start, head) ||
+    feareds(tokens, start, head) ||
+    genericQuestion(tokens, start, head)
+  );
+};

@@ -1,0 +1,68 @@
+import { type Context, hasWord, sentenceEnd, sentenceStart, words } from "../mention.ts";
+import { findFirst, patterns } from "../pattern.ts";
+
+const past = words(
+  "was were had did used got tripped shocked zapped smoked smelled sparked burned burnt melted leaked flooded caught last ago once before antes did tripping electrocuted popped blew kicked tingled botaba boto dio daba hacia salia olia paso ano pasado wet",
+);
+const present = words(
+  "keeps is are still now again trips shocks zaps today tonight currently just smokes smells its esta sigue todavia ahora hoy",
+);
+const usedTo = patterns(
+  "used to",
+  "antes",
+  "^(stopped|quit) ~1 (tripping|sparking|smoking|shocking|popping)",
+);
+/** Work that ends a danger whoever did it. */
+const cured = patterns(
+  "^(fixed|repaired|resolved|solved|sorted|rewired|rebonded|corrected|inspected|arreglo|arreglaron|arreglado|arreglamos|reparo|repararon|reparado|solucionado)",
+  "^(took|taken) care of",
+);
+/** Work that ends it only with time, a tradesperson or a good outcome beside it. */
+const replaced = patterns(
+  "^(replaced|swapped|changed|disconnected|removed|trashed|junked|scrapped|cambio|cambiaron|cambiamos|tiramos)",
+  "^(thrown|threw|hauled|took|taken) ~2 (out|away)",
+  "put in ~1 new",
+);
+const outcome = patterns(
+  "(no|not|never|hasnt|havent|without) ~2 ^(problem|problems|issue|issues|trouble|tripped|happened|incident|again|shocked|done) ~3 since",
+  "(no|never|not) ~1 ^(problem|problems|issue|issues|trouble|again)",
+  "(fine|good|great|ok|okay|perfect|solid) ~1 ^(since|ever since|after that|desde)",
+  "(not|isnt|hasnt|doesnt|no) ~3 ^(anymore|any more|since)",
+  "^desde entonces ~3 (bien|no)",
+);
+const distance = patterns(
+  "last ^(year|summer|spring|winter|fall|season|month|fall|july|june|may|april|march|august|september|october)",
+  "^(years|months|year) ago",
+  "in ^(january|february|march|april|may|june|july|august|september|october|november|december)",
+  "(ano|verano|mes) ^pasado",
+  "hace ~2 ^(anos|meses|ano)",
+  "^back (in|when)",
+);
+const tradesperson = patterns("(electrician|licensed|electricista|utility|inspector|tecnico)");
+const notDone = words(
+  "need needs want wants be get gets getting to until before not never havent hasnt isnt wasnt didnt nobody thought can should if supposedly cant will how",
+);
+const back = patterns(
+  "(came|is|its|started|happening|doing it) ^(back|again)",
+  "still ^(does|doing|happens|happening)",
+);
+
+/** "It used to trip, the electrician fixed that", "smoked in May, that motor has been thrown out". */
+export const resolved: Context = (tokens, { from, head, to }) => {
+  const start = sentenceStart(tokens, head);
+  const end = sentenceEnd(tokens, head);
+  const clauseStart = Math.max(start, from - 6);
+  if (hasWord(tokens, clauseStart, Math.min(end, to + 2), present)) return false;
+  if (findFirst(usedTo, tokens, Math.max(start, head - 8), head + 1)) return true;
+  if (!hasWord(tokens, clauseStart, Math.min(end, to + 6), past)) return false;
+  const reach = Math.min(tokens.length, to + 40);
+  const whole = (list: typeof cured) => findFirst(list, tokens, start, reach) !== undefined;
+  const done = (list: typeof cured) => {
+    const found = findFirst(list, tokens, start, reach);
+    return found !== undefined && !hasWord(tokens, found.from - 3, found.from, notDone);
+  };
+  if (findFirst(back, tokens, to, reach)) return false;
+  if (done(cured)) return true;
+  if (whole(outcome)) return true;
+  return done(replaced) && (whole(distance) || whole(tradesperson));
+};
