@@ -20,7 +20,7 @@ const series: readonly number[] = [
   5,
 ];
 
-/** True when `hp` is a figure of the series, two decimals of a fraction included (.33, .16). */
-export function isSeriesHp(hp: number): boolean {
-  return series.some((figure) => Math.abs(figure - hp) < 0.011);
+/** True when `hp` is a figure of the series within a fraction, two decimals of a fraction included (.33, .16). */
+export function isSeriesHp(hp: number, fraction = 0): boolean {
+  return series.some((figure) => Math.abs(figure - hp) <= Math.max(0.011, fraction * figure));
 }

@@ -5,7 +5,10 @@ import type { Nameplate } from "../vocabulary.ts";
 /** Largest service factor met on pool motors; stands in where the label states none. Common practice, no source. */
 export const largestServiceFactor = 1.9;
 
-/** Shaft loads, hp, between which a printed current was measured. */
+/**
+ * Shaft loads, hp, between which a printed current was measured: it must suffice for the low one and may not
+ * be absurd for the high one.
+ */
 export interface LoadRange {
   readonly lowHp: number;
   readonly highHp: number;
@@ -14,7 +17,7 @@ export interface LoadRange {
 /**
  * The load a printed current belongs to. Service-factor amps go with total hp. Plain amps go with hp, but
  * pool labels often print the service-factor figure under AMPS (common practice, no source), so they may go
- * with anything up to total hp unless both figures are printed. Undefined when the label tells no power.
+ * with anything up to total hp. Undefined when the label tells no power.
  */
 export function loadRange(label: Nameplate, kind: "amps" | "serviceFactorAmps"): LoadRange | undefined {
   const ratedHp = label.hp ?? (label.kw === undefined ? undefined : hpFromWatts(label.kw * 1000));
@@ -23,6 +26,5 @@ export function loadRange(label: Nameplate, kind: "amps" | "serviceFactorAmps"):
   const lowHp = ratedHp ?? (totalHp ?? 0) / largestServiceFactor;
   const highHp = totalHp ?? lowHp * largestServiceFactor;
   if (kind === "serviceFactorAmps") return { lowHp: totalHp ?? lowHp, highHp };
-  const bothPrinted = label.serviceFactorAmps !== undefined && ratedHp !== undefined;
-  return { lowHp: Math.min(lowHp, highHp), highHp: bothPrinted ? lowHp : Math.max(lowHp, highHp) };
+  return { lowHp: Math.min(lowHp, highHp), highHp: Math.max(lowHp, highHp) };
 }

@@ -22,9 +22,13 @@ export function connections(volts: readonly number[]): number[][] {
   return groups;
 }
 
-/** True when the label tells of two speeds, in words or in its rpm list. */
+/**
+ * True when the label tells of two speeds, in words or in its rpm list. 2850/3450 is one speed at 50 and 60 Hz;
+ * two windings stand at least 3 to 2 apart (common practice, no source).
+ */
 export function isTwoSpeed({ speedKind, rpm }: Nameplate): boolean {
-  return speedKind === "two" || (speedKind === undefined && rpm?.length === 2);
+  if (speedKind !== undefined) return speedKind === "two";
+  return rpm?.length === 2 && Math.max(...rpm) >= 1.4 * Math.min(...rpm);
 }
 
 /**

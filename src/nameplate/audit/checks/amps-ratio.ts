@@ -1,19 +1,23 @@
 import { blanks, type Check, shown } from "../check.ts";
 import { type VoltAmpPair, voltAmpPairs } from "../volt-amp-pairs.ts";
 
-/** Labels round to a tenth of an ampere, older ones to a half at 115 V; windings add a little. */
-const roundingAmps = 0.06;
+/** Half a step of what the label rounds to: half amperes when every figure is one, else tenths. */
+function roundingAmps(amps: readonly number[]): number {
+  return amps.every((value) => Number.isInteger(value * 2)) ? 0.25 : 0.05;
+}
+
 /** Allowed difference of the products volts x amps, as a fraction. */
 const connectionTolerance = 0.04;
 /** 208 against 230 V: the current need not rise fully with the falling voltage, so a wide band. */
 const rangeTolerance = 0.16;
 
 function agree(a: VoltAmpPair, b: VoltAmpPair): boolean {
+  const halfStep = roundingAmps([a.amps, b.amps]);
   return a.volts.some((voltsA) =>
     b.volts.some((voltsB) => {
       const near = Math.max(voltsA, voltsB) / Math.min(voltsA, voltsB) < 1.3;
       const [va, vb] = [voltsA * a.amps, voltsB * b.amps];
-      const rounding = roundingAmps * Math.max(voltsA, voltsB);
+      const rounding = halfStep * Math.max(voltsA, voltsB);
       return Math.abs(va - vb) <= (near ? rangeTolerance : connectionTolerance) * Math.min(va, vb) + rounding;
     }),
   );

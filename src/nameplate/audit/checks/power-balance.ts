@@ -1,4 +1,4 @@
-import { impliedEfficiencyTimesPowerFactor } from "../../../engineering/power.ts";
+import { impliedEfficiencyTimesPowerFactor, labelTotalHp } from "../../../engineering/power.ts";
 import type { RatingName } from "../../vocabulary.ts";
 import { type Check, type Finding, type Proposal, type Subject, shown } from "../check.ts";
 import { loadRange } from "../load.ts";
@@ -6,9 +6,11 @@ import { voltAmpPairs } from "../volt-amp-pairs.ts";
 
 /**
  * Efficiency times power factor that a pool motor's label can show. Above 1 more power comes out than goes
- * in. The limits between are wide on purpose: the NEC tables imply 0.33 at 1/2 hp, the best drives 0.88.
+ * in. The NEC tables imply 0.33 at 1/2 hp, the best drives reach 0.88. Amps printed alone are mostly
+ * service-factor amps; if they are full-load amps after all, total hp looks too good for them by the rise of
+ * current between the two, so 1.2 is allowed there.
  */
-export const balanceBand = { low: 0.3, high: 0.9, impossible: 1 } as const;
+export const balanceBand = { low: 0.3, high: 0.88, highForTotalHp: 1.2, impossible: 1 } as const;
 
 /** The motor runs on one voltage, its amps were typed from the other: twice or half. */
 function amperesOfOtherVoltage(subject: Subject, kind: "amps" | "serviceFactorAmps"): Proposal[] {
@@ -37,15 +39,15 @@ function judge(subject: Subject, kind: "amps" | "serviceFactorAmps"): Finding | 
   const load = loadRange(label, kind);
   if (!load) return undefined;
   const threePhase = label.phase === 3;
+  const standsAlone = label.serviceFactorAmps === undefined && labelTotalHp(label) !== undefined;
   for (const pair of voltAmpPairs(label, kind) ?? []) {
     const at = (hp: number) =>
       pair.volts.map((volts) => impliedEfficiencyTimesPowerFactor(hp, volts, pair.amps, threePhase ? 3 : 1));
-    const least = at(load.lowHp);
-    const most = at(load.highHp);
-    if (pair.volts.some((_, i) => (least[i] ?? 0) <= balanceBand.high && (most[i] ?? 0) >= balanceBand.low)) {
-      continue;
-    }
-    const tooStrong = Math.min(...least) > balanceBand.high;
+    const [least, most] = [at(load.lowHp), at(load.highHp)];
+    const tooStrong =
+      Math.min(...least) > balanceBand.high ||
+      (standsAlone && Math.min(...most) > balanceBand.highForTotalHp);
+    if (!tooStrong && Math.max(...most) >= balanceBand.low) continue;
     return {
       ratings: suspects(subject, kind),
       reason: tooStrong ? "power-too-strong" : "power-too-weak",

@@ -1,10 +1,16 @@
 import { type Check, type Finding, type Subject, shown } from "../check.ts";
 
+/** Lowest power factor met on small single-phase motors (engineering note on fractional-hp motors: 0.55 to 0.75). */
+const lowestPowerFactor = 0.55;
+
 /**
- * Part of a rise in load that shows in the current at least: magnetizing current does not grow with load, so
- * amps rise less than power. 0.28 holds down to a full-load power factor of 0.5.
+ * Least rise of current from full load to service-factor load. The active part follows the load, the
+ * magnetizing part stays: textbook phasor sum of the two.
  */
-const leastShare = 0.28;
+function leastRise(serviceFactor: number): number {
+  const active = lowestPowerFactor ** 2;
+  return 1 / Math.sqrt(1 - active + active / serviceFactor ** 2);
+}
 
 function judge(subject: Subject, amps: number, sfAmps: number): Finding | undefined {
   const { serviceFactor } = subject.nameplate;
@@ -20,7 +26,7 @@ function judge(subject: Subject, amps: number, sfAmps: number): Finding | undefi
     };
   }
   if (serviceFactor === undefined || serviceFactor < 1) return undefined;
-  const low = 1 + leastShare * (serviceFactor - 1) - rounding;
+  const low = leastRise(serviceFactor) - rounding;
   const high = serviceFactor * 1.05 + rounding;
   if (ratio >= low && ratio <= high) return undefined;
   return {
@@ -34,7 +40,7 @@ function judge(subject: Subject, amps: number, sfAmps: number): Finding | undefi
 /** Service-factor amps are not below full-load amps, and above them by no more than the service factor. */
 export const serviceFactorAmps: Check = {
   name: "service-factor-amps",
-  source: "definition of the service factor, NEMA MG 1 1.42; the lower limit is our estimate",
+  source: "definition of the service factor, NEMA MG 1 1.42; active and magnetizing current: textbook",
   reasons: ["service-factor-amps-below", "service-factor-amps-differ"],
   find: (subject) => {
     const { amps, serviceFactorAmps: sfAmps } = subject.nameplate;

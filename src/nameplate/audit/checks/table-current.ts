@@ -1,10 +1,16 @@
 import { tableCurrentAmps } from "../../../engineering/circuits.ts";
+import { impliedEfficiencyTimesPowerFactor } from "../../../engineering/power.ts";
 import { type Check, type Finding, type Subject, shown } from "../check.ts";
 import { loadRange } from "../load.ts";
 import { voltAmpPairs } from "../volt-amp-pairs.ts";
 
-/** Label amps above this multiple of the table current for the load they were measured at are doubted. */
-export const tableCurrentLimit = 1.25;
+/** Label amps up to this multiple of the table current for the load they were measured at are never doubted. */
+export const tableCurrentLimit = 1.1;
+/**
+ * Efficiency times power factor that even old pool motors keep above (common practice, no source): bigger
+ * ones may pass the table, but not with less than this.
+ */
+export const oldMotorProduct = 0.43;
 
 function judge(subject: Subject, kind: "amps" | "serviceFactorAmps"): Finding | undefined {
   const label = subject.nameplate;
@@ -14,6 +20,8 @@ function judge(subject: Subject, kind: "amps" | "serviceFactorAmps"): Finding | 
     const limits = volts.flatMap((v) => tableCurrentAmps(load.highHp, v, label.phase ?? 1) ?? []);
     const table = Math.max(...limits);
     if (limits.length < volts.length || amps <= table * tableCurrentLimit) continue;
+    const product = (v: number) => impliedEfficiencyTimesPowerFactor(load.highHp, v, amps, label.phase ?? 1);
+    if (volts.some((v) => product(v) >= oldMotorProduct)) continue;
     return {
       ratings: [kind, label.hp === undefined ? "totalHp" : "hp"],
       reason: "table-current-above",

@@ -1,20 +1,32 @@
+import { totalHpAgrees } from "../agreement.ts";
 import { blanks, type Check } from "../check.ts";
 import { isSeriesHp } from "../horsepower-series.ts";
 
+/** Residential pool motors run from about 0.5 to 3 hp. Common practice, no source. */
+const largestUsualHp = 3.5;
+
 /**
- * Horsepower that motors are not built for (5.1, 0.57), where a service factor shows that it is not a total.
- * Variable-speed labels and those with a service factor of 1 print odd totals under HP and are left alone.
+ * Horsepower that motors are not built for (5.1, 0.57), where a service factor shows that it is not a total;
+ * or more than home pools have, unless a printed total horsepower bears it out. Variable-speed labels and those
+ * with a service factor of 1 print odd totals under HP and are left alone.
  */
 export const usualHorsepower: Check = {
   name: "usual-horsepower",
   source: "NEMA MG 1 10.32; common practice",
-  reasons: ["horsepower-unusual"],
+  reasons: ["horsepower-unusual", "horsepower-large"],
   find: (subject) => {
     const { hp, serviceFactor, speedKind } = subject.nameplate;
-    if (hp === undefined || serviceFactor === undefined || serviceFactor <= 1) return [];
-    if (speedKind === "variable" || isSeriesHp(hp)) return [];
+    if (hp === undefined || speedKind === "variable") return [];
+    const large = hp > largestUsualHp && !totalHpAgrees(subject.nameplate);
+    const odd = serviceFactor !== undefined && serviceFactor > 1 && !isSeriesHp(hp);
+    if (!large && !odd) return [];
     return [
-      { ratings: ["hp"], reason: "horsepower-unusual", values: blanks(subject, "hp"), severity: "doubtful" },
+      {
+        ratings: ["hp"],
+        reason: large ? "horsepower-large" : "horsepower-unusual",
+        values: blanks(subject, "hp"),
+        severity: "doubtful",
+      },
     ];
   },
 };
