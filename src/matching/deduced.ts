@@ -50,9 +50,10 @@ export function ratedHpOf(label: Nameplate): Deduced<number> | undefined {
  */
 export function totalHpOf(label: Nameplate): Deduced<number> | undefined {
   const hp = ratedHpOf(label);
-  const value = labelTotalHp({ ...label, hp: hp?.value });
+  const { serviceFactor, totalHp } = label;
+  const value = labelTotalHp({ hp: hp?.value, serviceFactor, totalHp });
   if (value === undefined) return undefined;
-  return { value, inferred: label.totalHp === undefined && hp?.inferred === true };
+  return { value, inferred: totalHp === undefined && hp?.inferred === true };
 }
 
 /** No three-phase system has so low a line voltage, so a rating up to here proves single-phase. */

@@ -32,14 +32,14 @@ export function findingsOf<const Case extends string>(
   const keys = Object.fromEntries(cases.map((found) => [found, `${rule}.${found}`])) as Record<Case, string>;
   const say =
     (outcome: Outcome): Say<Case> =>
-    (found, { values = noValues, needs = nothing, work = nothing, inferred } = {}) => ({
+    (found, { values = noValues, needs = nothing, work = nothing, inferred = false } = {}) => ({
       rule,
       outcome,
       reason: keys[found],
       values,
       needs,
       work,
-      ...(inferred ? { inferred } : {}),
+      inferred,
     });
   return {
     reasons: Object.values(keys),
@@ -58,9 +58,9 @@ export function missing(
   return names.filter((name) => stated[name] === undefined);
 }
 
-/** A figure as people write it: at most `decimals` places, no trailing zeros. */
-export function figure(value: number, decimals = 2): number {
-  return Number(value.toFixed(decimals));
+/** A figure as people write it, to a hundredth. */
+export function figure(value: number): number {
+  return Math.round(value * 100) / 100;
 }
 
 /** Room for binary fractions: 1.5 x 1.1 must count as 1.65. */

@@ -83,6 +83,8 @@ const powers: readonly Pick<Nameplate, "hp" | "serviceFactor" | "totalHp" | "kw"
   { hp: 0.33, serviceFactor: 1.04 },
   { hp: 1.5, serviceFactor: 1.65, totalHp: 2.6 },
   { totalHp: 1.65 },
+  { totalHp: 0.92 },
+  { totalHp: 0.67 },
   { totalHp: 0.49 },
   { totalHp: 0.5 },
   { totalHp: 1.149 },
@@ -193,7 +195,7 @@ function drawMotor(random: () => number, old: Nameplate, sku: string): StockMoto
   if (random() < 0.35) scaleTotal(random, label, old);
   for (const key of ["amps", "serviceFactorAmps"] as const) {
     const ratio = pick(random, currentRatios);
-    if (old[key] && label[key] === old[key]) label[key] = old[key].map((amps) => amps * ratio);
+    if (old[key] && label[key] === old[key]) label[key] = old[key].map((amps) => asPrinted(amps * ratio));
   }
   delete label["modelNumbers"];
   return {
@@ -215,7 +217,12 @@ function drawMotor(random: () => number, old: Nameplate, sku: string): StockMoto
 /** Prints a total horsepower that stands to the old one in a ratio at or around a limit. */
 function scaleTotal(random: () => number, label: Record<string, unknown>, old: Nameplate): void {
   const total = old.totalHp ?? (old.hp ?? 1) * (old.serviceFactor ?? 1);
-  label["totalHp"] = (Math.round(total * 1e4) / 1e4) * pick(random, ratios);
+  label["totalHp"] = asPrinted((Math.round(total * 1e4) / 1e4) * pick(random, ratios));
+}
+
+/** The decimal number a label would print, so that quotients miss the limits by a binary hair. */
+function asPrinted(value: number): number {
+  return Number(value.toFixed(8));
 }
 
 export function withoutUndefined<T extends object>(values: T): T {

@@ -12,7 +12,7 @@ export const ambient: Rule = {
   judge: ({ nameplate }, { label }) => {
     if (label.ambientC === undefined) return say.notKnown("stock-unknown");
     if (nameplate.ambientC === undefined) return say.notKnown("unknown", { needs: ["ambientC"] });
-    const values = { oldAmbientC: figure(nameplate.ambientC, 1), newAmbientC: figure(label.ambientC, 1) };
+    const values = { oldAmbientC: figure(nameplate.ambientC), newAmbientC: figure(label.ambientC) };
     if (label.ambientC >= nameplate.ambientC - tolerance) return say.holds("not-below", { values });
     return say.needsWork("below", { values, work: [{ key: "cooling", values }] });
   },
