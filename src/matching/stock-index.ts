@@ -3,7 +3,13 @@ import { overallVerdict, verdictOf } from "./match.ts";
 import { bestFirst } from "./rank.ts";
 import { rules } from "./rules/index.ts";
 import { plainNumber } from "./rules/record.ts";
-import { type Aspects, aspectsOf, type FindingOf, type Findings, findingsFor } from "./stock-index/aspects.ts";
+import {
+  type Aspects,
+  aspectsOf,
+  type FindingOf,
+  type Findings,
+  findingsFor,
+} from "./stock-index/aspects.ts";
 import { type Cell, type Group, groupingRules, groupsOf } from "./stock-index/cells.ts";
 import { mergeInOrder } from "./stock-index/merge.ts";
 import type { JudgedMotor, MatchResult, MotorVerdict, Question, StockMotor } from "./types.ts";
@@ -37,10 +43,10 @@ const noQuestion: Question = { nameplate: {}, site: {}, on: "0000-01-01" };
 
 function build(motors: readonly StockMotor[]): StockIndex {
   const aspects = aspectsOf(motors);
-  const position = new Map(motors.map((motor, at) => [motor, at]));
   // With nothing asked the ranking is what a motor is worth by itself: cheaper to run, in stock, price, number.
   const unasked = motors.map((motor): JudgedMotor => ({ motor, verdict: "undecided", findings: [] }));
-  const preferred = bestFirst(noQuestion, unasked).map(({ motor }) => position.get(motor) ?? 0);
+  const positions = new Map(unasked.map((judged, at) => [judged, at]));
+  const preferred = bestFirst(noQuestion, unasked).map((judged) => positions.get(judged) ?? 0);
   const rank = new Uint32Array(motors.length);
   for (const [place, at] of preferred.entries()) rank[at] = place;
   const groups = groupsOf(motors, aspects, preferred);
@@ -55,7 +61,9 @@ function build(motors: readonly StockMotor[]): StockIndex {
     const find = findings(question);
     const judge = (at: number) => judgeAt(motors[at], at, question, find, aspects);
     const levels = cellsByVerdict(groups, find);
-    const onRecord = new Set((question.nameplate.modelNumbers ?? []).flatMap((typed) => replacers.get(plainNumber(typed)) ?? []));
+    const onRecord = new Set(
+      (question.nameplate.modelNumbers ?? []).flatMap((typed) => replacers.get(plainNumber(typed)) ?? []),
+    );
     const recorded = [...onRecord].flatMap((at) => judge(at) ?? []);
 
     const chosen: JudgedMotor[] = [];
@@ -63,11 +71,16 @@ function build(motors: readonly StockMotor[]): StockIndex {
     const demoted: Shelf[] = [];
     for (const verdict of ["drop-in", "undecided", "fits-with-work"] as const) {
       chosen.push(...recorded.filter((judged) => judged.verdict === verdict));
-      const shelves = levels[verdict].map((cell): Shelf => ({ ...cell, closeness: closeness(question, cell.totalHp) }));
+      const shelves = levels[verdict].map(
+        (cell): Shelf => ({ ...cell, closeness: closeness(question, cell.totalHp) }),
+      );
       if (verdict === "fits-with-work") shelves.push(...demoted);
       for (const run of runsByCloseness(shelves)) {
         if (chosen.length >= limit) break;
-        const walk = mergeInOrder(run.map((shelf) => shelf.motors), (at) => rank[at] ?? 0);
+        const walk = mergeInOrder(
+          run.map((shelf) => shelf.motors),
+          (at) => rank[at] ?? 0,
+        );
         for (const at of walk) {
           if (chosen.length >= limit) break;
           if (onRecord.has(at)) continue;
@@ -84,7 +97,11 @@ function build(motors: readonly StockMotor[]): StockIndex {
       if (chosen.length >= limit) break;
     }
     const best = bestFirst(question, chosen);
-    return { verdict: overallVerdict(best), motors: limit < best.length ? best.slice(0, limit) : best, ruledOut: [] };
+    return {
+      verdict: overallVerdict(best),
+      motors: limit < best.length ? best.slice(0, limit) : best,
+      ruledOut: [],
+    };
   };
   return { motors, aspects, groups, findings, match };
 }
@@ -116,14 +133,21 @@ function runsByCloseness(shelves: readonly Shelf[]): readonly (readonly Shelf[])
 type Fitting = Exclude<MotorVerdict, "no-fit">;
 
 /** The cells that may fit, by the verdict that horsepower and the grouping rules give them. */
-function cellsByVerdict(groups: readonly Group[], find: FindingOf): Readonly<Record<Fitting, readonly Cell[]>> {
+function cellsByVerdict(
+  groups: readonly Group[],
+  find: FindingOf,
+): Readonly<Record<Fitting, readonly Cell[]>> {
   const levels: Record<Fitting, Cell[]> = { "drop-in": [], undecided: [], "fits-with-work": [] };
   for (const group of groups) {
     const found = groupingRules.map((rule, at) => find(rule, group.kinds[at] ?? 0));
-    if (verdictOf(found) === "no-fit") continue;
+    const byGroup = verdictOf(found);
+    if (byGroup === "no-fit") continue;
     for (const cell of group.cells) {
-      const verdict = verdictOf([...found, find("total-horsepower", cell.powerKind)]);
-      if (verdict !== "no-fit") levels[verdict].push(cell);
+      const { outcome } = find("total-horsepower", cell.powerKind);
+      if (outcome === "rules-out") continue;
+      if (outcome === "not-known") levels.undecided.push(cell);
+      else if (outcome === "needs-work" && byGroup === "drop-in") levels["fits-with-work"].push(cell);
+      else levels[byGroup].push(cell);
     }
   }
   return levels;
@@ -149,7 +173,9 @@ function judgeAt(
 ): JudgedMotor | undefined {
   if (!motor) return undefined;
   const findings = rules.map((rule) =>
-    rule.name === "record" ? rule.judge(question, motor) : find(rule.name, aspects[rule.name].kindOf[at] ?? 0),
+    rule.name === "record"
+      ? rule.judge(question, motor)
+      : find(rule.name, aspects[rule.name].kindOf[at] ?? 0),
   );
   return { motor, verdict: verdictOf(findings), findings };
 }

@@ -24,13 +24,7 @@ export const ruleInputs: Readonly<Record<RatedRule, Reads>> = {
   current: ({ label }) => [label.volts, label.amps, label.serviceFactorAmps],
   duty: ({ label }) => [label.duty],
   ambient: ({ label }) => [label.ambientC],
-  sale: (motor) => [
-    ...power(motor),
-    ...speed(motor),
-    ...phase(motor),
-    motor.efficiencyPct,
-    motor.madeOn,
-  ],
+  sale: (motor) => [...power(motor), ...speed(motor), ...phase(motor), motor.efficiencyPct, motor.madeOn],
 };
 
 export const ratedRules = Object.keys(ruleInputs) as RatedRule[];
