@@ -12,8 +12,8 @@ export function voltageDeviation(ratedVolts: number, supplyVolts: number): numbe
 
 /** True when the supply lies within +-10 % of the rated voltage, limits inclusive (NEMA MG 1 12.44). */
 export function withinVoltageBand(ratedVolts: number, supplyVolts: number): boolean {
-  // Compared as 10 x |difference| <= rated, which is exact for whole volts.
-  return Math.abs(supplyVolts - ratedVolts) * 10 <= ratedVolts;
+  // Compared as 10 x |difference| <= rated, exact for whole volts; the rest is for 187.2 V on a 208 V rating.
+  return Math.abs(supplyVolts - ratedVolts) * 10 <= ratedVolts + 1e-9;
 }
 
 /** True for a supply of a 208 V system: 198 to under 220 V. */

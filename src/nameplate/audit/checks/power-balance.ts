@@ -6,11 +6,11 @@ import { voltAmpPairs } from "../volt-amp-pairs.ts";
 
 /**
  * Efficiency times power factor that a pool motor's label can show. Above 1 more power comes out than goes
- * in. The NEC tables imply 0.33 at 1/2 hp, the best drives reach 0.88. Amps printed alone are mostly
+ * in. The NEC tables imply 0.33 at 1/2 hp, the best drives reach 0.88; 208-230 V labels print one figure for both. Amps printed alone are mostly
  * service-factor amps; if they are full-load amps after all, total hp looks too good for them by the rise of
  * current between the two, so 1.2 is allowed there.
  */
-export const balanceBand = { low: 0.3, high: 0.88, highForTotalHp: 1.2, impossible: 1 } as const;
+export const balanceBand = { low: 0.3, high: 0.9, highForTotalHp: 1.2, impossible: 1 } as const;
 
 /** The motor runs on one voltage, its amps were typed from the other: twice or half. */
 function amperesOfOtherVoltage(subject: Subject, kind: "amps" | "serviceFactorAmps"): Proposal[] {
