@@ -15,7 +15,7 @@ const say = findingsOf("phase", [
 export const phase: Rule = {
   name: "phase",
   weight: "deciding",
-  source: "ANSI C84.1 (no three-phase system at 127 V or less between lines); NEMA MG 1 10.30",
+  source: "NEMA MG 1 10.30 (phases on the label); 127 V or less is single-phase: common practice, no source",
   reasons: say.reasons,
   judge: ({ nameplate }, { label }) => {
     const oldPhase = phaseOf(nameplate);

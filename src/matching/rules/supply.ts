@@ -31,7 +31,7 @@ export const supply: Rule = {
     ]);
     const values = { newVolts: ratedVolts.join("/"), supplyVolts: supplies.volts.join(" / ") };
     const [first, ...others] = supplies.volts.map((volts) => supplyFit(ratedVolts, volts));
-    if (first === undefined) return say.notKnown("contradiction", { values, needs: ["supplyVolts"] });
+    if (first === undefined) return say.notKnown("contradiction", { needs: ["supplyVolts"] });
     if (others.some((fit) => fit !== first)) return say.notKnown("unknown", { values, needs });
     return supplies.stated || others.length === 0 ? sayOne(first, values) : sayAll(first, values);
   },
