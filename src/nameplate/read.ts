@@ -1,0 +1,1 @@
+export { readMessage, valuesOf } from "./read/message.ts";

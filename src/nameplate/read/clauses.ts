@@ -1,0 +1,244 @@
+import {
+  aliveCues,
+  deadCues,
+  earlierCues,
+  entityKeys,
+  generalQuestionCues,
+  havingWords,
+  homeCues,
+  measuredCues,
+  otherPeople,
+  otherThings,
+  questionOpeners,
+  wishCues,
+} from "./cues.ts";
+import {
+  correctionPhrases,
+  illegiblePhrases,
+  negators,
+  partialPhrases,
+  retractionPhrases,
+} from "./lexicon.ts";
+import { PhraseBook } from "./phrases.ts";
+import { isMark, isWord, type Token } from "./token.ts";
+
+export type CueKind =
+  | "home"
+  | "thing"
+  | "person"
+  | "earlier"
+  | "wish"
+  | "measured"
+  | "general"
+  | "alive"
+  | "dead"
+  | "correction"
+  | "retraction"
+  | "negator"
+  | "partial"
+  | "illegible";
+
+export interface Cue {
+  readonly kind: CueKind;
+  readonly start: number;
+  readonly end: number;
+  readonly phrase: string;
+}
+
+const book = new PhraseBook<{ kind: CueKind; phrase: string }>();
+const listed: readonly (readonly [CueKind, readonly string[]])[] = [
+  ["home", homeCues],
+  ["thing", otherThings],
+  ["person", otherPeople],
+  ["earlier", earlierCues],
+  ["wish", wishCues],
+  ["measured", measuredCues],
+  ["general", generalQuestionCues],
+  ["alive", aliveCues],
+  ["dead", deadCues],
+  ["correction", correctionPhrases],
+  ["retraction", retractionPhrases],
+  ["negator", negators],
+  ["partial", partialPhrases],
+  ["illegible", illegiblePhrases],
+];
+for (const [kind, phrases] of listed) for (const phrase of phrases) book.add(phrase, { kind, phrase });
+
+/** Every cue in the text; of one kind at one place the longest. */
+export function findCues(tokens: readonly Token[]): Cue[] {
+  const cues: Cue[] = [];
+  const covered = new Map<CueKind, number>();
+  for (let at = 0; at < tokens.length; at++) {
+    for (const match of book.matchesAt(tokens, at).reverse())
+      for (const { kind, phrase } of match.found) {
+        if ((covered.get(kind) ?? -1) > at) continue;
+        if (kind === "person" && !owns(tokens, match.end, phrase)) continue;
+        covered.set(kind, match.end);
+        cues.push({ kind, start: match.start, end: match.end, phrase });
+      }
+  }
+  return cues;
+}
+
+const having = new Set(havingWords);
+
+function owns(tokens: readonly Token[], after: number, phrase: string): boolean {
+  if (phrase.endsWith("s") && !phrase.endsWith("boss")) return true;
+  for (let at = after; at < after + 3; at++) {
+    const token = tokens[at];
+    if (token?.kind === "word" && having.has(token.norm)) return true;
+  }
+  return false;
+}
+
+/** A stretch of text between commas, sentence ends, line ends and turning words. */
+export interface Clause {
+  readonly start: number;
+  readonly end: number;
+  readonly sentence: number;
+  /** What ends it: a mark, a line end, a turning word, or nothing. */
+  readonly closing: string;
+  readonly opener: boolean;
+}
+
+const turning = new Set([
+  "but",
+  "however",
+  "though",
+  "although",
+  "while",
+  "whereas",
+  "pero",
+  "aunque",
+  "because",
+  "cause",
+  "cuz",
+  "mientras",
+  "except",
+  "plus",
+  "yet",
+  "sino",
+]);
+const starters = new Set([
+  "so",
+  "ok",
+  "okay",
+  "and",
+  "but",
+  "hey",
+  "hi",
+  "also",
+  "just",
+  "quick",
+  "question",
+  "um",
+  "well",
+  "y",
+  "oh",
+  "or",
+  "then",
+  "now",
+  "hola",
+  "oye",
+  "pero",
+]);
+const openers = new Set(questionOpeners);
+
+export function clausesOf(tokens: readonly Token[], cues: readonly Cue[]): Clause[] {
+  const subjects = new Set(
+    cues
+      .filter(
+        ({ kind }) =>
+          kind === "home" || kind === "thing" || kind === "person" || kind === "earlier" || kind === "wish",
+      )
+      .map(({ start }) => start),
+  );
+  const clauses: Clause[] = [];
+  let start = 0;
+  let sentence = 0;
+  const close = (end: number, next: number, closing: string, last: boolean) => {
+    if (end > start) clauses.push({ start, end, sentence, closing, opener: opens(tokens, start, end) });
+    start = next;
+    if (last) sentence += 1;
+  };
+  for (let at = 0; at < tokens.length; at++) {
+    const token = tokens[at];
+    if (!token) continue;
+    if (token.kind === "break") close(at, at + 1, token.blank ? "\n\n" : "\n", true);
+    else if (token.kind === "mark") {
+      if (
+        token.norm === "." ||
+        token.norm === "!" ||
+        token.norm === "?" ||
+        token.norm === ";" ||
+        token.norm === "…"
+      ) {
+        const next = tokens[at + 1];
+        const abbreviation = token.norm === "." && next?.kind !== "break" && next?.glued;
+        if (!abbreviation) close(at, at + 1, token.norm, !(token.norm === "." && shortWord(tokens[at - 1])));
+      } else if (token.norm === ",") close(at, at + 1, ",", false);
+      else if (token.norm === "(" || token.norm === ")") close(at, at + 1, token.norm, false);
+      else if (
+        token.norm === "-" &&
+        !token.glued &&
+        !tokens[at + 1]?.glued &&
+        !(tokens[at - 1]?.kind === "number" && tokens[at + 1]?.kind === "number")
+      )
+        close(at, at + 1, "-", false);
+    } else if (token.kind === "word" && at > start) {
+      const next = tokens[at + 1];
+      if (turning.has(token.norm)) close(at, at, token.norm, false);
+      else if (
+        (token.norm === "and" || token.norm === "y" || token.norm === "so") &&
+        (subjects.has(at + 1) ||
+          (isWord(next, "the", "my", "a", "el", "la", "mi", "on") && subjects.has(at + 2)))
+      )
+        close(at, at, token.norm, false);
+    }
+  }
+  close(tokens.length, tokens.length, "", true);
+  return clauses;
+}
+
+/** After a short abbreviation a dot ends no sentence: "no.", "ser.", "amp.". */
+function shortWord(token: Token | undefined): boolean {
+  return (
+    token?.kind === "word" &&
+    /^(?:no|ser|mod|cat|ins|max|serv|amb|cl|fr|ph|approx|num|pt|vol|hp|sf)$/.test(token.norm)
+  );
+}
+
+function opens(tokens: readonly Token[], start: number, end: number): boolean {
+  let at = start;
+  while (at < end && tokens[at]?.kind === "word" && starters.has(tokens[at]?.norm ?? "")) at += 1;
+  const token = tokens[at];
+  return token?.kind === "word" && openers.has(token.norm);
+}
+
+export interface Entity {
+  readonly start: number;
+  readonly key: string;
+}
+
+const keys = new Set(entityKeys);
+
+/** Motors told apart by number or letter: "pump 1", "motor B". */
+export function findEntities(tokens: readonly Token[]): Entity[] {
+  const entities: Entity[] = [];
+  for (let at = 0; at + 1 < tokens.length; at++) {
+    const [noun, key, next] = [tokens[at], tokens[at + 1], tokens[at + 2]];
+    if (
+      noun?.kind === "word" &&
+      isWord(noun, "pump", "motor", "unit", "bomba") &&
+      key &&
+      (key.kind === "word" || key.kind === "number")
+    ) {
+      const plain = key.kind === "number" ? key.form !== "fraction" : key.norm !== "a" || key.upper;
+      const figure =
+        key.kind === "number" && next?.kind === "word" && /^(?:hp|horse|thp|phase|speed)$/.test(next.norm);
+      if (plain && keys.has(key.norm) && !figure && !isMark(next, "/", "-"))
+        entities.push({ start: at, key: key.norm });
+    }
+  }
+  return entities;
+}

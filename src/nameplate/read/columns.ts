@@ -1,0 +1,106 @@
+import type { Candidate, Claim } from "./candidate.ts";
+import type { Name } from "./naming.ts";
+import { valuesOf } from "./propose.ts";
+import { isMark, type Token } from "./token.ts";
+
+const most = 18;
+
+/**
+ * Columns: a run of at least two names, then as many values in the same order, on the next line or further on.
+ * A name run may be cut in more than one way (SF AMPS | SF, AMPS): each cut is tried.
+ */
+export function columns(tokens: readonly Token[], names: readonly (readonly Name[])[]): Candidate[] {
+  const candidates: Candidate[] = [];
+  for (let at = 0; at < tokens.length; at++) {
+    if ((names[at]?.length ?? 0) === 0 || joinsRun(tokens, names, at)) continue;
+    for (const run of runsFrom(tokens, names, at)) {
+      if (run.length < 2) continue;
+      const last = run.at(-1);
+      const found = last ? fill(tokens, run, last.end) : undefined;
+      if (found) candidates.push({ start: at, ...found });
+    }
+  }
+  return candidates;
+}
+
+/** True when a name ends right before this one, so that the run began earlier. */
+function joinsRun(tokens: readonly Token[], names: readonly (readonly Name[])[], at: number): boolean {
+  let before = at - 1;
+  while (before >= 0 && between(tokens[before])) before -= 1;
+  for (let start = Math.max(0, before - 3); start <= before; start++)
+    if (names[start]?.some((name) => name.end === before + 1)) return true;
+  return false;
+}
+
+function between(token: Token | undefined): boolean {
+  return token?.kind === "break" || isMark(token, "|", ",", "/", "-", ".", ":", ";", "&", "_", "+", "\\");
+}
+
+/** The cuts of a run of names: the longest names first, and every other cut while there are few. */
+function runsFrom(tokens: readonly Token[], names: readonly (readonly Name[])[], at: number): Name[][] {
+  const complete: Name[][] = [];
+  let open: Name[][] = [[]];
+  for (let step = 0; step < most && open.length > 0; step++) {
+    const longer: Name[][] = [];
+    for (const run of open) {
+      let next = run.at(-1)?.end ?? at;
+      while (run.length > 0 && between(tokens[next])) next += 1;
+      const options = [...(names[next] ?? [])].sort((a, b) => b.end - a.end);
+      if (options.length === 0) {
+        if (run.length > 1) complete.push(run);
+        continue;
+      }
+      for (const option of options)
+        if (!run.some((name) => name.rating === option.rating)) longer.push([...run, option]);
+    }
+    open = longer.slice(0, 12);
+  }
+  return [...complete, ...open].slice(0, 16);
+}
+
+function fill(
+  tokens: readonly Token[],
+  run: readonly Name[],
+  from: number,
+): Omit<Candidate, "start"> | undefined {
+  const claims: Claim[] = [];
+  let at = from;
+  let score = 0;
+  for (const [index, name] of run.entries()) {
+    let skipped = 0;
+    while (between(tokens[at]) || isMark(tokens[at], '"', "=", "(", ")", ">")) {
+      at += 1;
+      skipped += 1;
+    }
+    if (skipped > 6) return undefined;
+    const blank = emptyCell(tokens, at);
+    if (blank) {
+      claims.push({ rating: name.rating, value: undefined, start: at, end: blank, score: 1 });
+      at = blank;
+      continue;
+    }
+    const parsed = valuesOf(name.rating, tokens, at, undefined, -0.3)
+      .filter(({ fit }) => fit > -1.3)
+      .sort((a, b) => b.fit - a.fit)[0];
+    if (!parsed) return undefined;
+    const worth = 2 + parsed.fit;
+    claims.push({
+      rating: name.rating,
+      value: parsed.half ? undefined : parsed.value,
+      start: at,
+      end: parsed.end,
+      score: worth,
+    });
+    score += worth;
+    at = parsed.end;
+    if (index === 0 && at > from && tokens[at] === undefined && run.length > 1) return undefined;
+  }
+  return { end: at, score: score - 0.2, claims };
+}
+
+/** A cell that holds a dash, a question mark or nothing readable. */
+function emptyCell(tokens: readonly Token[], at: number): number | undefined {
+  let end = at;
+  while (isMark(tokens[end], "?", "_", "*")) end += 1;
+  return end > at ? end : undefined;
+}

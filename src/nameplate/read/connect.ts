@@ -1,0 +1,128 @@
+import type { RatingName } from "../vocabulary.ts";
+import type { Name } from "./naming.ts";
+import { isMark, type Token } from "./token.ts";
+import { list } from "./wordlist.ts";
+
+/** Words that join a name to its value. */
+const copulas = new Set(
+  list(`
+  is, are, was, says, say, said, reads, read, shows, show, of, at, its, it, the, a, an, as, be,
+  number, numbers, no, rating, rated, on, i, see, looks, like, maybe, about, around, es, son, dice,
+  de, el, la, los, las, que, del, like, listed, printed, marked, stamped, equals, equal, seems,
+  think, which, for, that, would, appears, to, prob, probably, definitely, exactly, value, en, con,
+  creo, parece, here, there, just, only, both, either, between, entre, nominal, size, line, field,
+  box, part, got, have, get, im, pretty, sure, also, shown, given, by, and, y, say, goes, comes,
+  out, my, this, motor, label, has, marcado, marca, aparece, sale, pone, letter, letra, though,
+  actually, now, max, rating, temp
+`),
+);
+
+export interface Link {
+  /** The token at which a value may start. */
+  readonly at: number;
+  readonly cost: number;
+}
+
+const reach = 9;
+
+/**
+ * The places after a name where its value may stand, with the cost of the way there. A figure ends the way;
+ * so does the name of another rating, unless a colon list says otherwise.
+ */
+export function linksAfter(
+  tokens: readonly Token[],
+  names: readonly (readonly Name[])[],
+  name: Name,
+): Link[] {
+  const links: Link[] = [];
+  let cost = 0;
+  let words = 0;
+  for (let at = name.end; at < tokens.length && at - name.end < reach; at++) {
+    const token = tokens[at];
+    if (!token) break;
+    links.push({ at, cost });
+    if (token.kind === "number" || token.kind === "partial" || token.kind === "code") break;
+    const step = stepCost(token, at === name.end, words);
+    if (step === undefined) break;
+    if (token.kind === "word") {
+      const named = names[at] ?? [];
+      const same = named.some((other) => other.rating === name.rating);
+      if (!same && named.some((other) => !other.weak && other.rating !== name.rating)) break;
+      words += same ? 0 : 1;
+      cost += same ? 0.05 : step * (name.weak ? 2 : 1);
+    } else cost += step;
+    if (cost > 3) break;
+  }
+  return links;
+}
+
+function stepCost(token: Token, first: boolean, words: number): number | undefined {
+  if (token.kind === "break") return token.blank ? 1.6 : 0.7;
+  if (token.kind === "word") return copulas.has(token.norm) ? 0.12 + words * 0.04 : 0.6;
+  if (isMark(token, ":", "=")) return -0.3;
+  if (
+    isMark(
+      token,
+      "#",
+      ">",
+      "|",
+      "(",
+      ")",
+      '"',
+      "“",
+      "”",
+      "-",
+      "'",
+      "[",
+      "]",
+      "~",
+      "…",
+      "_",
+      "<",
+      "{",
+      "}",
+      "%",
+      "*",
+      "`",
+      "→",
+    )
+  )
+    return token.glued && first ? 0.05 : 0.1;
+  if (isMark(token, ".")) return first && token.glued ? 0.05 : 0.5;
+  if (isMark(token, ",")) return 0.8;
+  if (isMark(token, ";", "!", "?")) return 1.5;
+  if (isMark(token, "$", "@", "/")) return 1.2;
+  return 0.6;
+}
+
+/** Words that may stand between a value and the name after it: "9.6 for the amps". */
+const backward = new Set(
+  list(`
+  for, on, the, is, as, of, in, its, max, de, para, total, rated, nominal, full, y, motor, es
+`),
+);
+
+/** The cost of reading a value's name after it, from where the value ends; undefined when too far. */
+export function linkBack(tokens: readonly Token[], end: number, name: Name): number | undefined {
+  let cost = 0;
+  for (let at = end; at < name.start; at++) {
+    const token = tokens[at];
+    if (isMark(token, "-", "°", '"', "'", ")", "”") && at === end) cost += 0.1;
+    else if (token?.kind === "word" && backward.has(token.norm)) cost += 0.5;
+    else return undefined;
+  }
+  return name.weak && cost > 0.3 ? undefined : cost;
+}
+
+/** Ratings whose name customarily follows the figure as its unit; the others' name leads. */
+export const unitFollows: ReadonlySet<RatingName> = new Set([
+  "hp",
+  "kw",
+  "volts",
+  "amps",
+  "rpm",
+  "hz",
+  "phase",
+  "capacitorUf",
+  "totalHp",
+]);

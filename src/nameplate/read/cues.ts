@@ -1,0 +1,140 @@
+import { list } from "./wordlist.ts";
+
+/**
+ * Words that tell whose figure is meant. Accents removed, numbers as digits. These are kinds of things in the
+ * trade and kinds of speech, not messages: a new wording should be covered by the kind it belongs to.
+ */
+
+/** Somebody points back at the motor in question or its label. */
+export const homeCues: readonly string[] = list(`
+  mine, ours, my motor, our motor, this motor, this one, this is ours, this is mine, the motor,
+  motor, pool motor, pump motor, dead one, dead motor, the dead, current one, current motor, current
+  dead, bad one, burnt one, burned up one, broken one, broke one, one that died, one that just died,
+  one that quit, one i need, one in question, label, nameplate, name plate, plate, tag, sticker,
+  data plate, rating plate, motor plate, mio, mia, el mio, la mia, etiqueta, placa, mi motor, el
+  motor, este, este motor, one im asking about, one i care about, one that went out, one that
+  burned, one that failed, failed one, this thing, old one says, the pool one, main pump, its now,
+  one to replace, one im replacing, one i am replacing, el muerto, el quemado, el que se quemo, el
+  que murio, el malo, the bad, one acting up
+`);
+
+/** Equipment, parts and papers with figures of their own. */
+export const otherThings: readonly string[] = list(`
+  the box, box says, la caja, water temp, air temp, air was, pool light, pool lights, lid, the seal,
+  house panel, impeller, impellers, impulsor, diffuser, volute, wet end, wetend, pump body, pump
+  housing, pump lid, housing, casing, strainer, basket, strainer pot, lid, o ring, oring, o rings,
+  seal, shaft seal, seal plate, gasket, carton, box, caja, package, packaging, shipping label,
+  receipt, recibo, manual, invoice, paperwork, website, listing, catalog page, ad, brochure, flyer,
+  filter, filtro, heater, calentador, chlorinator, chlorine generator, salt cell, salt system,
+  timer, timer box, time clock, light, lights, blower, booster, booster pump, cleaner, cleaner pump,
+  robot, fountain, fountain motor, waterfall, waterfall one, waterfall pump, attic fan, fan,
+  compressor, air conditioner, ac unit, condenser, dryer, washer, well pump, sump pump, generator,
+  transformer, outlet strip, power strip, extension cord, drill, table saw, saw, garage door,
+  garage, hot tub, jacuzzi, spa blower, spa motor, spa pump, sprinkler pump, irrigation pump, sub
+  panel, subpanel, panel label, switch, relay, contactor, wire nut, conduit, solar, valve,
+  multiport, skimmer, vacuum, sweep, pressure washer, treadmill, tractor, mower, vfd box,
+  controller, control box, automation, spare, spare one, spare motor, the pump itself, pump case,
+  pump cover, tapa, carcasa de la bomba, cuerpo de la bomba, bomba, fuente, ventilador, cord, plug,
+  gfci, thermal protector, fuse box, meter box, trap, union, pipe, pipes, plumbing, golf cart,
+  water, agua, air, pool, alberca, piscina, picture, video, lift, yard, house
+`);
+
+/** People whose equipment is not in question; they count with a possessive or a verb of having. */
+export const otherPeople: readonly string[] = list(`
+  neighbor, neighbors, neighbour, neighbours, friend, friends, buddy, buddys, brother, brothers,
+  brother in law, brother in laws, sister, sisters, dad, dads, father, mother, mom, moms, uncle,
+  uncles, cousin, cousins, coworker, coworkers, guy next door, people next door, lady next door,
+  folks next door, guy down the street, guy across the street, son, sons, daughter, parents, inlaws,
+  in laws, boss, landlord, tenant, neighbor across, vecino, vecina, vecinos, amigo, primo, hermano,
+  cunado, suegro, compadre, tio, jefe, next door, hoa, clubhouse, community pool
+`);
+
+/** Such a person becomes the owner of a figure with one of these words. */
+export const havingWords: readonly string[] = list(`
+  has, have, had, got, bought, owns, runs, uses, put, installed, is, one, motor, pump, s, his, hers,
+  theirs, tiene, compro, usa, puso, es, was, picked
+`);
+
+/** Figures that were true once, or of a motor before this one. */
+export const earlierCues: readonly string[] = list(`
+  used to, used to have, used to be, previously, previous, previous one, previous motor, the one
+  before, one before, before that, before this, earlier motor, earlier one, original one,
+  originally, original motor, the original, first one was, first was, 2nd was, second was, second,
+  last one was, last motor, last one, old one was, old motor was, old pump was, old pump had, old
+  one had, old motor had, years ago, years back, back in, replaced a, replaced in, had put, i put, i
+  had, i typed, i wrote, i said, i told, id said, had typed, had written, had said, told you, sent
+  before, said before, earlier i, antes tenia, antes era, el anterior, la anterior, anterior, el
+  viejo era, el original, yo dije, dije, habia puesto, puse, escribi, the one you shipped, one you
+  shipped, you shipped, you sent, the one you sent, they sent me, guy sent, i ordered, ordered a,
+  bought a, one i bought, replacement i got, i returned, came with, came originally, like i typed,
+  like i said, i first said, first said, would have told, would have said, would have guessed, would
+  have been, old house, last house, other house, other pool, other pump, other motor, other one,
+  another pump, another motor, my other, otra bomba, otro motor, el otro, la otra
+`);
+
+/** Figures of a motor somebody would like, is offered or imagines. */
+export const wishCues: readonly string[] = list(`
+  want, i want, wanted, want to, would like, id like, wish, thinking of, thinking about, thinking,
+  considering, upgrade, upgrading, upgrade to, go up to, going up to, going to a, go to a, go with,
+  step up, bump up, move up, switch to, switching to, looking at, found a, found one, saw a, saw
+  one, seen a, online, on sale, for sale, new one, the new, a new, one i want, instead of my, id
+  take, prefer, rather have, could i, can i, can you, could you, should i, would a, would it, would
+  i, will a, if you, if i, if it, what if, hoping for, dream, ideally, interested in, offered me,
+  offering, recommended, recommends, suggested, told me to get, told me i need, says i need, says i
+  should, said i should, said i need, quiero, quisiera, me gustaria, pienso, puedo, podria,
+  pensando, uno nuevo, una nueva, el nuevo, la nueva, nuevo, cambiar a, subir a, poner uno, poner
+  un, get a bigger, bigger, replace it with, replace with, one with, get a, buy a, giving away,
+  craigslist, en oferta, vi un, vi uno, encontre un, deseo, quote me, quote for a, put in a, new
+  motor, stronger, downsize, down to a, go down to, going down to, candidate, proposed, replacement
+  motor is, replacement is, your site, your website, you list, you have listed, you sell
+`);
+
+/** Figures read from an instrument: current, voltage and speed measured are no ratings. */
+export const measuredCues: readonly string[] = list(`
+  clamp, clamp meter, clampmeter, multimeter, multi meter, meter, ammeter, amp meter, amp probe,
+  tester, voltmeter, volt meter, measured, measuring, measures, i measure, i get, im getting,
+  drawing, draws, pulling, pulls, drew, pulled, pinza, amperimetro, medidor, medi, mide, midio,
+  probe, reading with, it was reading, inrush, spikes, spiked, startup, at startup, gancho,
+  multimetro, jala, jalando, marca el
+`);
+
+/** A question about the trade in general. */
+export const generalQuestionCues: readonly string[] = list(`
+  same as, the same, difference, different from, differ, mean, means, meaning, usually, normally,
+  typical, typically, vs, versus, interchangeable, compatible, better than, a good, stronger than,
+  bigger than, equal to, equivalent, what is a, what is, whats a, whats, what does, what do, why do,
+  why is, how many, how much, in general, work on, run on, enough, too much, lo mismo, la
+  diferencia, diferencia, significa, quiere decir, cuantos, es igual, matter, generally, supposed to
+  be, in theory, hypothetically, convert, fit a, fits a, work with, por que, que es, cual es, how do
+  i, how come, ok to, okay to, safe to, legal, allowed, curious, wondering, wonder if, do all, are
+  all, is it true, ever make, make them, exist
+`);
+
+/** First words of a clause that asks. */
+export const questionOpeners: readonly string[] = list(`
+  what, whats, how, hows, why, which, does, do, did, is, are, can, could, would, will, should, who,
+  when, where, que, cual, como, cuanto, cuantos, puedo, sirve, funciona, es, se puede, any chance,
+  isnt, arent, doesnt, wouldnt, cant, por que, son, hay
+`);
+
+/** The thing just named still works, so it is not the one in question if another one is. */
+export const aliveCues: readonly string[] = list(`
+  fine, is fine, works, works fine, works great, still works, working, runs, still runs, runs great,
+  running, ok, is ok, good, great, good one, still running, perfect, healthy, not the problem, no
+  problem, funciona, sirve, esta bien, trabaja bien, jala bien, still good, no issues, running fine,
+  spare, in the shed, ignore
+`);
+/** The thing just named is the broken one. */
+export const deadCues: readonly string[] = list(`
+  dead, died, dies, hums, humming, wont start, will not start, doesnt start, doesnt run, quit,
+  burnt, burned, burned up, burnt out, burnt up, burned out, fried, seized, broken, broke, bad, bad
+  one, failed, toast, kaput, shot, locked up, not working, stopped, gave out, went out, screaming,
+  noisy, leaking, trips, need replacing, needs replacing, needs replacement, need to replace,
+  replacing, quemado, quemo, muerto, murio, no arranca, no prende, no sirve, no funciona,
+  descompuesto, malo, mala, problem, this is the one, the one i need, replace this, the one
+`);
+
+/** Numbers and letters by which several motors in one message are told apart: pump 1, motor B. */
+export const entityKeys: readonly string[] = list(`
+  1, 2, 3, a, b, c, one, two, first, second, uno, dos
+`);

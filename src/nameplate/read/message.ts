@@ -1,0 +1,54 @@
+import type { MessageReading, Reading, Unreadable } from "../reading.ts";
+import { isNameplateRating, type Nameplate, type RatingName, type Site } from "../vocabulary.ts";
+import type { Candidate } from "./candidate.ts";
+import { columns } from "./columns.ts";
+import { judge } from "./judge.ts";
+import { findNames, mendSpelling } from "./naming.ts";
+import { isOrdinary } from "./ordinary.ts";
+import { otherFigures, selfNaming } from "./phraseValues.ts";
+import { bare, namedAfter, namedBefore } from "./propose.ts";
+import { resolve } from "./resolve.ts";
+import { site } from "./site.ts";
+import { hearNumbers } from "./spoken.ts";
+import { tokenize } from "./tokenize.ts";
+
+export interface ReadingOptions {
+  /** Ratings that were just asked for: a bare answer is read as one of them when it suits. */
+  readonly expecting?: readonly RatingName[];
+}
+
+/**
+ * Reads the ratings a message states. Candidate readings are proposed with their evidence, then judged
+ * together; what belongs to another motor, is asked, denied or taken back does not count. Never throws.
+ */
+export function readMessage(text: string, options: ReadingOptions = {}): MessageReading {
+  const tokens = mendSpelling(hearNumbers(tokenize(text)), isOrdinary);
+  const names = findNames(tokens);
+  const candidates: Candidate[] = [
+    ...namedBefore(tokens, names),
+    ...namedAfter(tokens, names),
+    ...columns(tokens, names),
+    ...selfNaming(tokens),
+    ...site(tokens),
+    ...otherFigures(tokens),
+    ...bare(tokens),
+  ];
+  const chosen = judge(tokens, names, candidates);
+  return resolve(text, tokens, names, chosen, options.expecting ?? []);
+}
+
+/** The plain values of a reading, as the surfaces print them. */
+export function valuesOf(reading: MessageReading): {
+  nameplate: Nameplate;
+  site: Site;
+  unreadable: RatingName[];
+} {
+  const nameplate: Record<string, unknown> = {};
+  const place: Record<string, unknown> = {};
+  for (const { rating, value } of reading.readings as readonly Reading[]) {
+    if (isNameplateRating(rating)) nameplate[rating] = value;
+    else place[rating] = value;
+  }
+  const unreadable = [...new Set(reading.unreadable.map(({ rating }: Unreadable) => rating))];
+  return { nameplate: nameplate as Nameplate, site: place as Site, unreadable };
+}

@@ -1,0 +1,98 @@
+import { type RatingName, ratings } from "../vocabulary.ts";
+import { names, weakNames } from "./lexicon.ts";
+import { PhraseBook } from "./phrases.ts";
+import { likeliest } from "./spelling.ts";
+import { fold, type Token } from "./token.ts";
+
+/** A label word or phrase found in the text, for one rating. */
+export interface Name {
+  readonly rating: RatingName;
+  readonly start: number;
+  readonly end: number;
+  /** An ordinary word too: needs its value right beside it. */
+  readonly weak: boolean;
+  /** Written in capitals, or set off like a label. */
+  readonly upper: boolean;
+}
+
+const book = new PhraseBook<{ rating: RatingName; phrase: string }>();
+const longWords = new Set<string>();
+{
+  const seen = new Set<string>();
+  for (const rating of Object.keys(names) as RatingName[]) {
+    const listed = [...(names[rating] ?? []), ...shared(rating)];
+    for (const phrase of listed) {
+      const key = `${rating}:${phrase}`;
+      if (seen.has(key)) continue;
+      seen.add(key);
+      book.add(phrase, { rating, phrase });
+      for (const word of phrase.split(" ")) if (word.length >= 4 && !weakNames.has(word)) longWords.add(word);
+    }
+  }
+  for (const word of [
+    "model",
+    "serial",
+    "class",
+    "code",
+    "type",
+    "capacitor",
+    "phase",
+    "speed",
+    "square",
+    "threaded",
+  ])
+    longWords.add(word);
+}
+
+/** The vocabulary's own words, where they name the rating and are not its value. */
+function shared(rating: RatingName): string[] {
+  if (rating === "duty" || rating === "flange" || rating === "shaft" || rating === "speedKind") return [];
+  return ratings[rating].words.map((phrase) =>
+    fold(phrase).replace(/\./g, "").replaceAll("/", " / ").replace(/ {2}/g, " "),
+  );
+}
+
+/** Every name in the text, by the token it starts at; overlapping ones side by side for the judge. */
+export function findNames(tokens: readonly Token[]): Name[][] {
+  const found: Name[][] = tokens.map(() => []);
+  for (let at = 0; at < tokens.length; at++) {
+    for (const match of book.matchesAt(tokens, at)) {
+      for (const { rating, phrase } of match.found) {
+        const words = tokens.slice(match.start, match.end);
+        const upper = words.every((token) => token.kind !== "word" || token.upper);
+        found[at]?.push({ rating, start: match.start, end: match.end, weak: weakNames.has(phrase), upper });
+      }
+    }
+  }
+  return found;
+}
+
+/**
+ * Mends misspelled label words that stand next to a figure: `volst 230`, `frme: 56Y`. Words of ordinary
+ * language and short words are left alone.
+ */
+export function mendSpelling(tokens: readonly Token[], isOrdinary: (word: string) => boolean): Token[] {
+  const mended = new Map<string, string | undefined>();
+  return tokens.map((token, at) => {
+    if (token.kind !== "word" || token.norm.length < 4 || book.has(token.norm) || longWords.has(token.norm))
+      return token;
+    if (isOrdinary(token.norm) || !nearFigure(tokens, at)) return token;
+    if (!mended.has(token.norm)) mended.set(token.norm, likeliest(token.norm, longWords));
+    const norm = mended.get(token.norm);
+    return norm === undefined ? token : { ...token, norm };
+  });
+}
+
+function nearFigure(tokens: readonly Token[], at: number): boolean {
+  for (let near = at - 2; near <= at + 3; near++) {
+    const token = tokens[near];
+    if (
+      token &&
+      near !== at &&
+      (token.kind === "number" || token.kind === "code" || token.kind === "partial")
+    )
+      return true;
+    if (near === at + 1 && token?.kind === "mark" && (token.norm === ":" || token.norm === "=")) return true;
+  }
+  return false;
+}

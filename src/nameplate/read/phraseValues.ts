@@ -1,0 +1,182 @@
+import type { RatingName, RatingValue } from "../vocabulary.ts";
+import type { Candidate } from "./candidate.ts";
+import { foreignUnits, valuePhrases } from "./lexicon.ts";
+import { PhraseBook } from "./phrases.ts";
+import { isMark, isWord, type Token } from "./token.ts";
+import { list } from "./wordlist.ts";
+
+const values = new PhraseBook<{ rating: RatingName; value: string | number; phrase: string }>();
+for (const [rating, value, phrases] of valuePhrases)
+  for (const phrase of phrases) values.add(phrase, { rating, value, phrase });
+
+/** One-word values that are everyday words too: not with a word of these before or after. */
+const everyday = new Set(
+  list(`
+  square, squared, round, threads, continuous, circular, cont, continua, continuo, variable
+`),
+);
+const notAfter = new Set(
+  list(`
+  feet, foot, ft, inch, inches, pool, d, year, the, trip, here, and, of, up, off, about, noise,
+  noisy, sound, hum, pools, spa, table, box, it, shape, tub
+`),
+);
+const notBefore = new Set(
+  list(`
+  year, all, other, first, second, next, way, go, turn, a, per
+`),
+);
+
+/** "square flange", "single phase", "threaded", "CONT": values that name themselves. */
+export function selfNaming(tokens: readonly Token[]): Candidate[] {
+  const candidates: Candidate[] = [];
+  for (let at = 0; at < tokens.length; at++)
+    for (const match of values.matchesAt(tokens, at))
+      for (const { rating, value, phrase } of match.found) {
+        const next = tokens[match.end];
+        const previous = tokens[match.start - 1];
+        if (everyday.has(phrase)) {
+          if (
+            next?.kind === "word" &&
+            notAfter.has(next.norm) &&
+            !isWord(next, "pool", "of", "and", "the", "it")
+          )
+            continue;
+          if (previous?.kind === "word" && notBefore.has(previous.norm) && !isWord(previous, "a")) continue;
+          if (next?.kind === "word" && isWord(next, "pool", "pools")) continue;
+          if (next?.kind === "number" || (previous?.kind === "number" && phrase === "round")) {
+            if (rating === "flange" && next?.kind === "number" && !isMark(next)) {
+              // "square 1.5 hp": still the flange.
+            }
+          }
+        }
+        const score = 2.4 + 0.3 * (match.end - match.start);
+        const claim = {
+          rating,
+          value: value as RatingValue<RatingName>,
+          start: match.start,
+          end: match.end,
+          score,
+        };
+        candidates.push({ start: match.start, end: match.end, score, claims: [claim] });
+      }
+  return candidates;
+}
+
+const units = new PhraseBook<true>().addAll(foreignUnits, true);
+const monthWords = new Set(
+  list(`
+  jan, january, feb, february, march, apr, april, may, june, july, aug, august, sept, september,
+  oct, october, nov, november, dec, december, enero, febrero, marzo, abril, mayo, junio, julio,
+  agosto, septiembre, octubre, noviembre, diciembre
+`),
+);
+const yearWords = new Set(
+  list(`
+  in, since, from, circa, year, around, ca, back, until, till, en, desde, del, summer, early, late,
+  by, before, after, of, bought, built, installed, replaced, about
+`),
+);
+
+/** Figures of other things: with a unit of their own, money, dates, times of day, telephone numbers. */
+export function otherFigures(tokens: readonly Token[]): Candidate[] {
+  const candidates: Candidate[] = [];
+  const aside = (start: number, end: number, score: number) =>
+    candidates.push({ start, end, score, claims: [] });
+  for (let at = 0; at < tokens.length; at++) {
+    const token = tokens[at];
+    if (token?.kind !== "number") continue;
+    const previous = tokens[at - 1];
+    if (isMark(previous, "$", "€", "£")) aside(at - 1, at + 1, 6);
+    const end = figureEnd(tokens, at);
+    const unitAt = isMark(tokens[end], "-") && tokens[end]?.glued ? end + 1 : end;
+    const unit = units.longestAt(tokens, unitAt);
+    if (unit && !isInsteadOfUnit(tokens, unit.start, unit.end)) aside(at, unit.end, 4.5);
+    if (isMark(tokens[end], '"', "”", "'", "%", "″", "′") && tokens[end]?.glued && !quotedBefore(tokens, at))
+      aside(at, end + 1, 4.5);
+    // A year after a word of time.
+    if (
+      /^(?:19[5-9]\d|20[0-4]\d)$/.test(token.norm) &&
+      previous?.kind === "word" &&
+      (yearWords.has(previous.norm) || monthWords.has(previous.norm))
+    )
+      aside(at, at + 1, 3);
+    if (
+      previous?.kind === "word" &&
+      monthWords.has(previous.norm) &&
+      Number.isInteger(token.value) &&
+      token.value <= 31
+    )
+      aside(at, at + 1, 2.5);
+    const pattern = [token, ...tokens.slice(at + 1, at + 8)];
+    const shape = pattern.map(shapeOf).join("");
+    for (const [kind, score] of shapes) {
+      const match = kind.exec(shape);
+      if (match) aside(at, at + match[0].length, score);
+    }
+  }
+  return candidates;
+}
+
+/** One letter for each token: digits by their count, marks as they are. */
+function shapeOf(token: Token, index: number): string {
+  if (index > 0 && token.kind !== "mark" && token.kind !== "number") return "_";
+  if (token.kind === "number")
+    return token.form === "digits" && /^\d+$/.test(token.norm) ? letterOf(token.norm.length) : "_";
+  return token.kind === "mark" && token.norm.length === 1 ? token.norm : "_";
+}
+
+const letterOf = (digits: number) => String.fromCharCode(96 + Math.min(digits, 12));
+
+/** Telephone numbers, dates and times of day, as shapes: `c` is a figure of three digits, and so on. */
+const shapes: readonly (readonly [RegExp, number])[] = [
+  [/^c\)?[-./ ]?c[-./ ]?d/, 6],
+  [/^c-d/, 6],
+  [/^[a]-?c-c-d/, 7],
+  [/^[j-l]/, 4],
+  [/^[ab][/.-][ab][/.-](?:d|b)(?![/.-])/, 5],
+  [/^[ab]:b(?![/-])/, 4],
+  [/^d-[ab]-[ab]/, 5],
+  [/^[ab]\/d/, 2.5],
+];
+
+function figureEnd(tokens: readonly Token[], at: number): number {
+  let end = at + 1;
+  for (let seen = 0; seen < 5; seen++) {
+    const joint = tokens[end];
+    const next = tokens[end + 1];
+    const space = joint?.kind === "number" && tokens[at]?.kind === "number";
+    if (space && joint.kind === "number") {
+      end += 1;
+      continue;
+    }
+    const joined = isMark(joint, "-", "/", "x", ",") || isWord(joint, "x", "to", "by", "or", "and");
+    if (!joined || next?.kind !== "number") break;
+    end += 2;
+  }
+  return end;
+}
+
+const quotedBefore = (tokens: readonly Token[], at: number) => isMark(tokens[at - 1], '"', "“", "'");
+
+/** "in", "am", "k", "m" and "st" are words too; "in" before a word that goes on is no inch. */
+function isInsteadOfUnit(tokens: readonly Token[], start: number, end: number): boolean {
+  const unit = tokens[start];
+  if (end - start > 1 || unit?.kind !== "word") return false;
+  const next = tokens[end];
+  if (unit.norm === "in")
+    return (
+      next?.kind === "word" &&
+      !unit.glued &&
+      !isWord(next, "diameter", "long", "wide", "pipe", "shaft", "x", "thick", "across")
+    );
+  if (unit.norm === "am") return !unit.glued && next?.kind === "word";
+  if (
+    list(`
+  st, m, k, w, ga, mi, th
+`).includes(unit.norm)
+  )
+    return !unit.glued;
+  if (unit.norm === "pin" || unit.norm === "wire" || unit.norm === "bar") return false;
+  return false;
+}

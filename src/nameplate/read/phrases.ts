@@ -1,0 +1,66 @@
+import type { Token } from "./token.ts";
+
+interface Node<T> {
+  readonly next: Map<string, Node<T>>;
+  readonly found: T[];
+}
+
+export interface PhraseMatch<T> {
+  /** Token indices, half open. */
+  readonly start: number;
+  readonly end: number;
+  readonly found: readonly T[];
+}
+
+/** Many phrases looked up at once: time per token is bounded by the longest phrase. */
+export class PhraseBook<T> {
+  readonly #root: Node<T> = { next: new Map(), found: [] };
+
+  add(phrase: string, meaning: T): this {
+    let node = this.#root;
+    for (const word of phrase.split(" ")) {
+      let next = node.next.get(word);
+      if (!next) {
+        next = { next: new Map(), found: [] };
+        node.next.set(word, next);
+      }
+      node = next;
+    }
+    node.found.push(meaning);
+    return this;
+  }
+
+  addAll(phrases: readonly string[], meaning: T): this {
+    for (const phrase of phrases) this.add(phrase, meaning);
+    return this;
+  }
+
+  has(word: string): boolean {
+    return this.#root.next.has(word);
+  }
+
+  /** Every phrase that starts at this token, shortest first. */
+  matchesAt(tokens: readonly Token[], start: number): PhraseMatch<T>[] {
+    const matches: PhraseMatch<T>[] = [];
+    let node: Node<T> | undefined = this.#root;
+    for (let at = start; at < tokens.length && node; at++) {
+      const token = tokens[at];
+      if (!token || token.kind === "break" || token.kind === "partial") break;
+      const next: Node<T> | undefined = node.next.get(token.norm);
+      if (!next) {
+        // An abbreviation's dot or a hyphen inside a phrase does not part it.
+        const skipped = at > start && token.kind === "mark" && (token.norm === "." || token.norm === "-");
+        const following = tokens[at + 1];
+        if (skipped && token.glued && following && node.next.has(following.norm)) continue;
+        break;
+      }
+      node = next;
+      if (node.found.length > 0) matches.push({ start, end: at + 1, found: node.found });
+    }
+    return matches;
+  }
+
+  longestAt(tokens: readonly Token[], start: number): PhraseMatch<T> | undefined {
+    return this.matchesAt(tokens, start).at(-1);
+  }
+}

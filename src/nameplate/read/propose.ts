@@ -1,0 +1,151 @@
+import type { RatingName } from "../vocabulary.ts";
+import type { Candidate, Claim } from "./candidate.ts";
+import { linkBack, linksAfter, unitFollows } from "./connect.ts";
+import type { Name } from "./naming.ts";
+import { goTogether, suits } from "./plausible.ts";
+import { parseSpecial } from "./special.ts";
+import type { Token } from "./token.ts";
+import { type Parsed, parseFrame, parseValue } from "./values.ts";
+
+/** A value that may follow this name at this token, whatever kind of rating it is. */
+export function valuesOf(
+  rating: RatingName,
+  tokens: readonly Token[],
+  at: number,
+  name: Name | undefined,
+  cost: number,
+): Parsed[] {
+  const parsed = parseValue(rating, tokens, at);
+  return parsed.length > 0 ? parsed : parseSpecial(rating, tokens, at, name, cost);
+}
+
+const floor = 0.2;
+
+/** "HP 1.5", "frame: 56Y", "the service factor looks like 1.65". */
+export function namedBefore(tokens: readonly Token[], names: readonly (readonly Name[])[]): Candidate[] {
+  const candidates: Candidate[] = [];
+  for (const starting of names)
+    for (const name of starting)
+      for (const link of linksAfter(tokens, names, name))
+        for (const parsed of valuesOf(name.rating, tokens, link.at, name, link.cost)) {
+          const direct = link.at === name.end;
+          const lower = name.weak && !name.upper && link.cost > -0.1 ? 0.8 : 0;
+          const score =
+            2 +
+            parsed.fit -
+            link.cost -
+            lower +
+            (unitFollows.has(name.rating) ? 0 : 0.3) +
+            0.1 * (name.end - name.start) +
+            (direct ? 0.1 : 0);
+          if (score >= floor) candidates.push(candidate(name.rating, name.start, parsed, link.at, score));
+        }
+  return candidates;
+}
+
+const spelledBefore: readonly RatingName[] = [
+  "hp",
+  "serviceFactor",
+  "totalHp",
+  "kw",
+  "volts",
+  "amps",
+  "serviceFactorAmps",
+  "rpm",
+  "hz",
+  "phase",
+  "frame",
+  "ambientC",
+  "capacitorUf",
+];
+
+/** "1.5 HP", "115/230V", "9.6 for the max amps". */
+export function namedAfter(tokens: readonly Token[], names: readonly (readonly Name[])[]): Candidate[] {
+  const candidates: Candidate[] = [];
+  for (let at = 0; at < tokens.length; at++) {
+    const kind = tokens[at]?.kind;
+    if (kind !== "number" && kind !== "partial" && kind !== "code") continue;
+    for (const rating of kind === "code" ? codes : spelledBefore)
+      for (const parsed of valuesOf(rating, tokens, at, undefined, 0))
+        for (let next = parsed.end; next <= Math.min(parsed.end + 3, tokens.length - 1); next++)
+          for (const name of names[next] ?? []) {
+            if (name.rating !== rating) continue;
+            const cost = linkBack(tokens, parsed.end, name);
+            if (cost === undefined) continue;
+            const glued = tokens[name.start]?.glued && next === parsed.end ? 0.5 : 0;
+            const score =
+              2 +
+              parsed.fit -
+              cost +
+              glued +
+              (unitFollows.has(rating) ? 0.3 : 0) +
+              0.1 * (name.end - name.start);
+            if (score < floor) continue;
+            candidates.push({ start: at, end: name.end, score, claims: [claim(rating, parsed, at, score)] });
+          }
+  }
+  return candidates;
+}
+
+const codes: readonly RatingName[] = ["modelNumbers", "serialNumber"];
+
+function claim(rating: RatingName, parsed: Parsed, start: number, score: number): Claim {
+  return { rating, value: parsed.half ? undefined : parsed.value, start, end: parsed.end, score };
+}
+
+function candidate(rating: RatingName, start: number, parsed: Parsed, at: number, score: number): Candidate {
+  return { start: Math.min(start, at), end: parsed.end, score, claims: [claim(rating, parsed, at, score)] };
+}
+
+/** Figures nobody in the trade doubts without a word: 115/230, 3450, 56Y. */
+export function bare(tokens: readonly Token[]): Candidate[] {
+  const candidates: Candidate[] = [];
+  const offer = (rating: RatingName, at: number, parsed: Parsed, score: number) =>
+    candidates.push({
+      start: at,
+      end: parsed.end,
+      score,
+      claims: [{ ...claim(rating, parsed, at, score), bare: true }],
+    });
+  for (let at = 0; at < tokens.length; at++) {
+    const token = tokens[at];
+    if (token?.kind === "word") {
+      for (const parsed of parseFrame(tokens, at)) offer("frame", at, parsed, 1.2);
+      continue;
+    }
+    if (token?.kind !== "number") continue;
+    for (const parsed of parseFrame(tokens, at)) {
+      const value = String(parsed.value);
+      if (/^(?:42|48|56|66|14[35]|18[24])[A-Z]/.test(value)) offer("frame", at, parsed, 1.4);
+    }
+    for (const parsed of parseValue("volts", tokens, at)) {
+      const list = Array.isArray(parsed.value) ? (parsed.value as number[]) : [];
+      if (list.length > 1 && list.every((volts) => suits("volts", volts) === 2))
+        offer("volts", at, parsed, 1 + 0.2 * list.length);
+    }
+    for (const parsed of parseValue("rpm", tokens, at)) {
+      const list = Array.isArray(parsed.value) ? (parsed.value as number[]) : [];
+      if (list.every((rpm) => bareSpeeds.has(rpm))) offer("rpm", at, parsed, 0.8 + 0.2 * list.length);
+    }
+    for (const parsed of parseValue("amps", tokens, at)) {
+      const list = Array.isArray(parsed.value) ? (parsed.value as number[]) : [];
+      const [first, second] = list;
+      const dual =
+        first !== undefined && second !== undefined && list.length === 2 && goTogether("amps", first, second);
+      if (
+        dual &&
+        list.every((amps) => amps >= 3 && amps <= 40) &&
+        list.some((amps) => !Number.isInteger(amps)) &&
+        parsed.fit > 1.5
+      )
+        offer("amps", at, parsed, 0.7);
+    }
+  }
+  return candidates;
+}
+
+/** Speeds of two- and four-pole motors as they are printed on pool labels (common practice, no source). */
+const bareSpeeds = new Set([
+  3450, 1725, 2850, 2900, 2875, 1425, 3440, 3430, 3400, 3480, 3500, 3490, 3420, 3460, 3470, 2880, 2840, 2860,
+  2870, 1750, 1740, 1730, 3410,
+]);

@@ -1,0 +1,151 @@
+import { digitLike, isDigit, readDigits, vulgarFraction } from "./digits.ts";
+import { foreignUnits, names, valuePhrases } from "./lexicon.ts";
+
+/** One part of a run of characters without spaces, such as `HP1.5SF1.1`. */
+export type Segment =
+  | { readonly kind: "word" | "mark" | "fraction"; readonly start: number; readonly end: number }
+  | {
+      readonly kind: "number";
+      readonly start: number;
+      readonly end: number;
+      readonly norm: string;
+      readonly lookalikes: number;
+    };
+
+/** Words that may be run together with figures: every word of the lexicon. */
+const gluedWords = new Set<string>();
+for (const phrases of [
+  ...Object.values(names),
+  ...valuePhrases.map(([, , phrases]) => phrases),
+  foreignUnits,
+  [
+    "c",
+    "f",
+    "deg",
+    "min",
+    "mins",
+    "hr",
+    "hrs",
+    "h",
+    "bolt",
+    "bolts",
+    "motor",
+    "only",
+    "x",
+    "and",
+    "or",
+    "to",
+    "at",
+    "max",
+    "no",
+    "y",
+    "o",
+    "and",
+  ],
+])
+  for (const phrase of phrases)
+    for (const word of phrase.split(" ")) if (/^[\p{L}]+$/u.test(word)) gluedWords.add(word);
+/** One-letter words that may follow a figure they are glued to. */
+const gluedAfter = new Set(["v", "a", "w", "c", "f", "ø", "x", "h"]);
+/** One-letter words that may stand before a figure they are glued to (`V115`, `A9.6`). */
+const gluedBefore = new Set(["v", "a"]);
+const longestWord = 16;
+const longestRun = 300;
+
+/** Letters that end a frame designation, by the customary frame numbers (NEMA MG 1 part 4: two or three digits). */
+const frameNumber = /^(?:42|48|56|66|140|143|145|182|184)$/;
+const frameLetters = /^(?:Y|YZ|YN|J|JM|JP|C|CZ|Z|H|HC|HZ|N|R|T|TC|TY|A|D|F|S)/i;
+
+interface Step {
+  readonly cost: number;
+  readonly from: number;
+  readonly segment: Segment | undefined;
+}
+
+/**
+ * The cheapest way to cut a run of letters, digits and separators wholly into figures and words of the trade;
+ * undefined when some of it is neither, as in a model number. Time grows linearly with the length.
+ */
+export function segment(run: string): Segment[] | undefined {
+  const length = run.length;
+  if (length > longestRun) return undefined;
+  const best: (Step | undefined)[] = new Array(length + 1).fill(undefined);
+  best[0] = { cost: 0, from: -1, segment: undefined };
+  for (let at = 0; at < length; at++) {
+    const here = best[at];
+    if (!here) continue;
+    const offer = (piece: Segment, cost: number) => {
+      const total = here.cost + cost;
+      const there = best[piece.end];
+      if (!there || total < there.cost) best[piece.end] = { cost: total, from: at, segment: piece };
+    };
+    const character = run[at] ?? "";
+    const previous = here.segment;
+    if (vulgarFraction(character) !== undefined) offer({ kind: "fraction", start: at, end: at + 1 }, 0.5);
+    if (/[-/.,_'+&–—]/.test(character) && previous?.kind !== "mark")
+      offer({ kind: "mark", start: at, end: at + 1 }, 0.1);
+    if (previous?.kind !== "number" && previous?.kind !== "fraction") offerNumbers(run, at, offer);
+    offerWords(run, at, previous, offer);
+  }
+  const segments: Segment[] = [];
+  for (let at = length; at > 0; ) {
+    const step = best[at];
+    if (!step?.segment) return undefined;
+    segments.push(step.segment);
+    at = step.from;
+  }
+  return segments.reverse();
+}
+
+function offerNumbers(run: string, start: number, offer: (piece: Segment, cost: number) => void): void {
+  let norm = "";
+  let lookalikes = 0;
+  let digits = 0;
+  for (let at = start; at < run.length && at - start < 14; at++) {
+    const character = run[at] ?? "";
+    const digit = digitLike(character);
+    if (digit !== undefined) {
+      norm += digit;
+      if (isDigit(character)) digits++;
+      else lookalikes++;
+      if (isDigit(run[at + 1])) continue;
+      const dotted = /^.\..$/.test(run.slice(start, at + 1));
+      if ((digits > 0 || (dotted && run.length <= 5)) && readDigits(norm))
+        offer({ kind: "number", start, end: at + 1, norm, lookalikes }, 0.5 + 0.8 * lookalikes);
+    } else if ((character === "." || character === ",") && digitLike(run[at + 1]) !== undefined)
+      norm += character;
+    else break;
+  }
+}
+
+function offerWords(
+  run: string,
+  start: number,
+  previous: Segment | undefined,
+  offer: (piece: Segment, cost: number) => void,
+): void {
+  const afterNumber = previous?.kind === "number" || previous?.kind === "fraction";
+  const number = previous?.kind === "number" ? previous.norm : "";
+  const hyphened =
+    previous?.kind === "mark" && /(?:^|\D)(?:48|56)-$/.test(run.slice(Math.max(0, start - 4), start));
+  if (frameNumber.test(number) || hyphened) {
+    const letters = frameLetters.exec(run.slice(start, start + 3))?.[0];
+    if (letters) for (let n = letters.length; n > 0; n--) offer({ kind: "word", start, end: start + n }, 0.6);
+  }
+  let word = "";
+  for (let at = start; at < run.length && at - start < longestWord; at++) {
+    const character = run[at] ?? "";
+    if (!/\p{L}/u.test(character)) break;
+    word += character.toLowerCase().normalize("NFD").charAt(0);
+    if (!gluedWords.has(word)) continue;
+    if (word.length === 1 && !(afterNumber ? gluedAfter : gluedBefore).has(word)) continue;
+    offer({ kind: "word", start, end: at + 1 }, word.length === 1 ? 0.9 : 0.5);
+  }
+  const label = previous?.kind === "word" ? run.slice(previous.start, previous.end).toLowerCase() : "";
+  const next = run[start + 1];
+  if (/^(?:ins|insul|cl|class|code|kva|clase)$/.test(label) && /[A-Z]/.test(run[start] ?? ""))
+    if (next === undefined || !/[a-z]/.test(next)) offer({ kind: "word", start, end: start + 1 }, 0.8);
+  // A frame letter before its number: `Y56`.
+  if (/[YJC]/i.test(run[start] ?? "") && /^(?:48|56)(?!\d)/.test(run.slice(start + 1, start + 4)))
+    offer({ kind: "word", start, end: start + 1 }, 0.9);
+}

@@ -1,0 +1,85 @@
+import type { RatingName, RatingValue } from "../vocabulary.ts";
+import type { Name } from "./naming.ts";
+import { isMark, isWord, type Token } from "./token.ts";
+import type { Parsed } from "./values.ts";
+
+/** Values that are letters, minutes or identifiers. */
+export function parseSpecial(
+  rating: RatingName,
+  tokens: readonly Token[],
+  at: number,
+  name: Name | undefined,
+  cost: number,
+): Parsed[] {
+  if (rating === "insulationClass" || rating === "kvaCode") return parseLetter(rating, tokens, at, cost);
+  if (rating === "duty") return parseMinutes(tokens, at);
+  if (rating === "modelNumbers" || rating === "serialNumber") return parseIdentifier(tokens, at, name, cost);
+  return [];
+}
+
+const insulationLetters = "ABFHEN";
+const codeLetters = "ABCDEFGHJKLMNPRSTUV";
+
+function parseLetter(rating: RatingName, tokens: readonly Token[], at: number, cost: number): Parsed[] {
+  const token = tokens[at];
+  if (token?.kind !== "word" || token.norm.length !== 1) return [];
+  const letter = token.norm.toUpperCase();
+  if (!/[A-Z]/.test(letter)) return [];
+  // "a" and "i" in lower case are words; so is a letter that belongs to the next word.
+  if (!token.upper && (letter === "A" || letter === "I") && cost > -0.1) return [];
+  if (isMark(tokens[at + 1], "/", "'") && tokens[at + 1]?.glued) return [];
+  const known = (rating === "kvaCode" ? codeLetters : insulationLetters).includes(letter);
+  return [{ end: at + 1, value: letter, fit: (known ? 1.6 : -0.4) + (token.upper ? 0.4 : 0) }];
+}
+
+function parseMinutes(tokens: readonly Token[], at: number): Parsed[] {
+  const token = tokens[at];
+  if (token?.kind !== "number") return [];
+  const next = isMark(tokens[at + 1], "-") ? at + 2 : at + 1;
+  const unit = tokens[next];
+  if (isWord(unit, "min", "mins", "minute", "minutes", "minutos"))
+    return [{ end: next + 1, value: token.value, fit: 2 }];
+  if (isWord(unit, "hr", "hour", "hrs", "hours", "hora"))
+    return [{ end: next + 1, value: token.value * 60, fit: 1 }];
+  return [];
+}
+
+const notIdentifiers = /^(?:19|20)\d\d$/;
+
+/** A model, part or serial number: the whole unbroken run of characters, as typed. */
+function parseIdentifier(
+  tokens: readonly Token[],
+  at: number,
+  name: Name | undefined,
+  cost: number,
+): Parsed[] {
+  const token = tokens[at];
+  if (!token || token.kind === "mark" || token.kind === "break") return [];
+  const previous = tokens[at - 1];
+  // A run is taken from its beginning, unless the name itself is glued to it ("MODEL:AB12", "model#AB12").
+  if (previous && previous.chunk.start === token.chunk.start && at > (name?.end ?? 0)) {
+    if (!isMark(previous, "#", ":", "=", "(", '"', ".")) return [];
+  }
+  let end = at;
+  while (end < tokens.length && tokens[end]?.kind !== "break") {
+    const next = tokens[end];
+    if (!next || (next.chunk.start !== token.chunk.start && !(end > at && next.start < token.chunk.end)))
+      break;
+    end += 1;
+  }
+  while (end > at + 1 && isMark(tokens[end - 1], ",", ".", ";", ")", "!", "?", '"', ":")) end -= 1;
+  const last = tokens[end - 1];
+  if (!last) return [];
+  const digits = tokens
+    .slice(at, end)
+    .some((part) => part.kind === "number" || part.kind === "code" || part.kind === "partial");
+  const capitals = tokens
+    .slice(at, end)
+    .every((part) => part.kind === "mark" || (part.kind === "word" && part.upper));
+  if (!digits && !(capitals && cost <= 0.05 && last.end - token.start >= 2)) return [];
+  if (token.kind === "partial") return [{ end, value: undefined, fit: 1, half: true }];
+  if (end === at + 1 && notIdentifiers.test(token.norm) && cost > 0.3) return [];
+  const text = token.chunk.text.slice(token.start - token.chunk.start, last.end - token.chunk.start);
+  const single = digits ? 1.4 : 0.4;
+  return [{ end, value: text as RatingValue<RatingName>, fit: single }];
+}

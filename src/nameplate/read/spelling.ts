@@ -1,0 +1,48 @@
+/**
+ * Edits between two words (insert, delete, replace, swap neighbours), given up above `most`.
+ * Damerau's optimal string alignment distance; from memory.
+ */
+export function editDistance(from: string, to: string, most: number): number {
+  if (Math.abs(from.length - to.length) > most) return most + 1;
+  let before: number[] = [];
+  let last = Array.from({ length: to.length + 1 }, (_, index) => index);
+  for (let i = 1; i <= from.length; i++) {
+    const row = [i];
+    let least = i;
+    for (let j = 1; j <= to.length; j++) {
+      const same = from[i - 1] === to[j - 1] ? 0 : 1;
+      let cost = Math.min((row[j - 1] ?? 0) + 1, (last[j] ?? 0) + 1, (last[j - 1] ?? 0) + same);
+      if (i > 1 && j > 1 && from[i - 1] === to[j - 2] && from[i - 2] === to[j - 1])
+        cost = Math.min(cost, (before[j - 2] ?? 0) + 1);
+      row.push(cost);
+      least = Math.min(least, cost);
+    }
+    if (least > most) return most + 1;
+    before = last;
+    last = row;
+  }
+  return last[to.length] ?? most + 1;
+}
+
+/** The one word of the lexicon this may be a slip for; undefined when none or several are as near. */
+export function likeliest(word: string, lexicon: Iterable<string>): string | undefined {
+  const most = word.length >= 7 ? 2 : 1;
+  let best: string | undefined;
+  let least = most + 1;
+  for (const candidate of lexicon) {
+    if (Math.abs(candidate.length - word.length) > most || candidate[0] !== word[0]) continue;
+    if (candidate.length < 4) continue;
+    const distance = editDistance(word, candidate, most);
+    if (distance < least) {
+      least = distance;
+      best = candidate;
+    } else if (
+      distance === least &&
+      best !== undefined &&
+      !candidate.startsWith(best) &&
+      !best.startsWith(candidate)
+    )
+      best = undefined;
+  }
+  return least <= most ? best : undefined;
+}

@@ -1,0 +1,361 @@
+import type { NumberToken, Token } from "./token.ts";
+
+const units: Readonly<Record<string, number>> = {
+  zero: 0,
+  one: 1,
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+  seven: 7,
+  eight: 8,
+  nine: 9,
+  ten: 10,
+  eleven: 11,
+  twelve: 12,
+  thirteen: 13,
+  fourteen: 14,
+  fifteen: 15,
+  sixteen: 16,
+  seventeen: 17,
+  eighteen: 18,
+  nineteen: 19,
+  fiveteen: 15,
+  fourty: 40,
+  cero: 0,
+  uno: 1,
+  un: 1,
+  una: 1,
+  dos: 2,
+  tres: 3,
+  cuatro: 4,
+  cinco: 5,
+  seis: 6,
+  siete: 7,
+  ocho: 8,
+  nueve: 9,
+  diez: 10,
+  once: 11,
+  doce: 12,
+  trece: 13,
+  catorce: 14,
+  quince: 15,
+  dieciseis: 16,
+  diecisiete: 17,
+  dieciocho: 18,
+  diecinueve: 19,
+  veintiuno: 21,
+  veintidos: 22,
+  veintitres: 23,
+  veinticuatro: 24,
+  veinticinco: 25,
+  veintiseis: 26,
+  veintisiete: 27,
+  veintiocho: 28,
+  veintinueve: 29,
+};
+const tens: Readonly<Record<string, number>> = {
+  twenty: 20,
+  thirty: 30,
+  forty: 40,
+  fourty: 40,
+  fifty: 50,
+  sixty: 60,
+  seventy: 70,
+  eighty: 80,
+  ninety: 90,
+  veinte: 20,
+  treinta: 30,
+  cuarenta: 40,
+  cincuenta: 50,
+  sesenta: 60,
+  setenta: 70,
+  ochenta: 80,
+  noventa: 90,
+};
+const hundreds: Readonly<Record<string, number>> = {
+  cien: 100,
+  ciento: 100,
+  doscientos: 200,
+  trescientos: 300,
+  cuatrocientos: 400,
+  quinientos: 500,
+  seiscientos: 600,
+  setecientos: 700,
+  ochocientos: 800,
+  novecientos: 900,
+  doscientas: 200,
+};
+const points = new Set(["point", "dot", "punto", "coma", "decimal"]);
+const zeros = new Set(["oh", "o"]);
+/** Words that are a number only next to a unit or a name: articles and pronouns. */
+const shy = new Set(["one", "un", "una", "uno", "once", "a"]);
+
+interface Said {
+  readonly value: number;
+  readonly end: number;
+  readonly fraction?: boolean;
+}
+
+/** The words from `at` on, hyphens between them passed over. */
+class Words {
+  readonly tokens: readonly Token[];
+  constructor(tokens: readonly Token[]) {
+    this.tokens = tokens;
+  }
+  word(at: number): string {
+    const token = this.tokens[at];
+    return token?.kind === "word" ? token.norm : "";
+  }
+  /** Index of the next word: a hyphen glued on both sides does not part number words. */
+  after(at: number): number {
+    const mark = this.tokens[at];
+    return mark?.kind === "mark" && mark.norm === "-" && mark.glued && this.tokens[at + 1]?.glued
+      ? at + 1
+      : at;
+  }
+}
+
+function small(words: Words, at: number): Said | undefined {
+  const word = words.word(at);
+  const ten = tens[word];
+  if (ten !== undefined) {
+    let next = words.after(at + 1);
+    const spanish = word.endsWith("a") || word === "veinte";
+    if (spanish && words.word(next) !== "y") return { value: ten, end: at + 1 };
+    if (spanish) next += 1;
+    const unit = units[words.word(next)];
+    if (unit !== undefined && unit > 0 && unit < 10) return { value: ten + unit, end: next + 1 };
+    return { value: ten, end: at + 1 };
+  }
+  const unit = units[word];
+  return unit === undefined ? undefined : { value: unit, end: at + 1 };
+}
+
+/** English and Spanish cardinals, and the trade's pairs: one-fifteen, two oh eight, thirty-four fifty. */
+function cardinal(words: Words, at: number): Said | undefined {
+  let total = 0;
+  let said: Said | undefined;
+  const hundred = hundreds[words.word(at)];
+  if (words.word(at) === "mil") said = { value: 1, end: at };
+  else if (hundred !== undefined) {
+    const rest = small(words, at + 1);
+    said =
+      rest && rest.value < 100
+        ? { value: hundred + rest.value, end: rest.end }
+        : { value: hundred, end: at + 1 };
+  } else said = small(words, at);
+  if (!said) return undefined;
+
+  const tail = (from: number): Said | undefined => {
+    const next = words.word(from) === "and" ? from + 1 : from;
+    return small(words, next);
+  };
+  let next = words.after(said.end);
+  if (words.word(next) === "hundred" && said.value < 100) {
+    const rest = tail(next + 1);
+    said =
+      rest && rest.value < 100
+        ? { value: said.value * 100 + rest.value, end: rest.end }
+        : { value: said.value * 100, end: next + 1 };
+    next = words.after(said.end);
+  }
+  if ((words.word(next) === "thousand" || words.word(next) === "mil") && said.value < 1000) {
+    total = said.value * 1000;
+    const rest = cardinalBelowThousand(words, next + 1);
+    return rest ? { value: total + rest.value, end: rest.end } : { value: total, end: next + 1 };
+  }
+  if (hundred === undefined && said.value > 0 && said.value < 100) {
+    const pair = second(words, words.after(said.end));
+    if (pair) return { value: said.value * 100 + pair.value, end: pair.end };
+  }
+  return said;
+}
+
+function cardinalBelowThousand(words: Words, at: number): Said | undefined {
+  const hundred = hundreds[words.word(at)];
+  if (hundred !== undefined) {
+    const rest = small(words, at + 1);
+    return rest ? { value: hundred + rest.value, end: rest.end } : { value: hundred, end: at + 1 };
+  }
+  const said = small(words, words.word(at) === "and" ? at + 1 : at);
+  const next = said ? words.after(said.end) : at;
+  if (said && words.word(next) === "hundred") {
+    const rest = small(words, words.word(next + 1) === "and" ? next + 2 : next + 1);
+    return rest
+      ? { value: said.value * 100 + rest.value, end: rest.end }
+      : { value: said.value * 100, end: next + 1 };
+  }
+  return said;
+}
+
+/** The second half of a pair: ten to ninety-nine, or oh and a digit. */
+function second(words: Words, at: number): Said | undefined {
+  if (zeros.has(words.word(at))) {
+    const next = words.after(at + 1);
+    const digit = units[words.word(next)];
+    return digit !== undefined && digit < 10 ? { value: digit, end: next + 1 } : undefined;
+  }
+  const said = small(words, at);
+  return said && said.value >= 10 ? said : undefined;
+}
+
+/** Digits after a point: "one five", "sixty-five", "oh". */
+function decimals(words: Words, at: number): { digits: string; end: number } | undefined {
+  let digits = "";
+  let end = at;
+  for (let next = at; digits.length < 3; ) {
+    const token = words.tokens[next];
+    const word = words.word(next);
+    const said = zeros.has(word) ? { value: 0, end: next + 1 } : small(words, next);
+    if (
+      token?.kind === "number" &&
+      token.form === "digits" &&
+      /^\d{1,2}$/.test(token.norm) &&
+      digits === ""
+    ) {
+      return { digits: token.norm, end: next + 1 };
+    }
+    if (!said || (said.value >= 10 && digits !== "" && digits !== "0")) break;
+    // "sixteen point oh one point one": the one begins the next number.
+    if (digits && points.has(words.word(words.after(said.end)))) break;
+    digits += String(said.value);
+    end = said.end;
+    if (said.value >= 10) break;
+    next = words.after(end);
+  }
+  return digits ? { digits, end } : undefined;
+}
+
+const halves: Readonly<Record<string, number>> = { half: 0.5, medio: 0.5, media: 0.5 };
+const parts: Readonly<Record<string, number>> = {
+  quarter: 4,
+  quarters: 4,
+  fourth: 4,
+  fourths: 4,
+  third: 3,
+  thirds: 3,
+  half: 2,
+  halves: 2,
+  eighth: 8,
+  eighths: 8,
+  cuarto: 4,
+  cuartos: 4,
+  tercio: 3,
+  tercios: 3,
+};
+
+/** "half", "a half", "three quarters", "un cuarto". */
+function fraction(words: Words, at: number): Said | undefined {
+  let start = at;
+  if (words.word(start) === "a" && (halves[words.word(start + 1)] || parts[words.word(start + 1)])) {
+    start += 1;
+    const part = parts[words.word(start)];
+    if (part) return { value: 1 / part, end: start + 1 };
+  }
+  const half = halves[words.word(start)];
+  if (half !== undefined) return { value: half, end: start + 1 };
+  const count = units[words.word(start)];
+  const next = words.after(start + 1);
+  const part = parts[words.word(next)];
+  if (count !== undefined && count > 0 && part && count < part) return { value: count / part, end: next + 1 };
+  return undefined;
+}
+
+const joiners = new Set(["and", "y", "&", "n"]);
+
+function say(words: Words, at: number): Said | undefined {
+  const alone = fraction(words, at);
+  if (alone) return { ...alone, fraction: true };
+  const token = words.tokens[at];
+  if (points.has(words.word(at)) && words.word(at) !== "dot") {
+    const after = decimals(words, at + 1);
+    return after ? { value: Number(`0.${after.digits}`), end: after.end } : undefined;
+  }
+  const whole =
+    token?.kind === "number" && token.form === "digits" && /^\d{1,4}$/.test(token.norm)
+      ? { value: token.value, end: at + 1 }
+      : cardinal(words, at);
+  if (!whole) return undefined;
+  const next = words.after(whole.end);
+  if (joiners.has(words.tokens[next]?.norm ?? "")) {
+    const extra = fraction(words, next + 1);
+    if (extra) return { value: whole.value + extra.value, end: extra.end, fraction: true };
+  }
+  if (points.has(words.word(next))) {
+    const after = decimals(words, words.after(next + 1));
+    if (after) return { value: Number(`${whole.value}.${after.digits}`), end: after.end };
+  }
+  return whole.end === at + 1 && token?.kind === "number" ? undefined : whole;
+}
+
+/** Replaces numbers said in words by number tokens, so that the grammar sees one kind of number. */
+export function hearNumbers(tokens: readonly Token[]): Token[] {
+  const words = new Words(tokens);
+  const heard: Token[] = [];
+  for (let at = 0; at < tokens.length; ) {
+    const token = tokens[at];
+    if (!token) break;
+    const said = token.kind === "word" || token.kind === "number" ? say(words, at) : undefined;
+    const last = said ? tokens[said.end - 1] : undefined;
+    if (!said || !last || (said.end === at + 1 && shy.has(token.norm) && !counts(tokens, at))) {
+      heard.push(token);
+      at += 1;
+      continue;
+    }
+    const number: NumberToken = {
+      kind: "number",
+      form: said.fraction ? "fraction" : "words",
+      value: said.value,
+      norm: Number.isInteger(said.value) ? String(said.value) : said.value.toFixed(4),
+      lookalikes: 0,
+      start: token.start,
+      end: last.end,
+      glued: token.glued,
+      wide: token.wide,
+      chunk: token.chunk,
+    };
+    heard.push(number);
+    at = said.end;
+  }
+  return heard;
+}
+
+/** "one", "un" and the like count only before something that is counted. */
+function counts(tokens: readonly Token[], at: number): boolean {
+  let next = tokens[at + 1];
+  if (next?.kind === "mark" && next.norm === "-") next = tokens[at + 2];
+  const previous = tokens[at - 1];
+  if (next?.kind === "word" && counted.has(next.norm)) return true;
+  return (
+    previous?.kind === "word" && counters.has(previous.norm) && (next === undefined || next.kind !== "word")
+  );
+}
+
+const counted = new Set([
+  "hp",
+  "horse",
+  "horsepower",
+  "phase",
+  "ph",
+  "speed",
+  "caballo",
+  "fase",
+  "velocidad",
+  "pole",
+  "volt",
+  "amp",
+  "volts",
+  "amps",
+  "cents",
+  "hz",
+  "thp",
+  "polo",
+  "hour",
+  "hours",
+  "sola",
+  "uf",
+  "mfd",
+]);
+const counters = new Set(["hp", "phase", "ph", "horsepower", "is", "fase", "pump", "motor"]);
