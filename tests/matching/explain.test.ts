@@ -15,7 +15,7 @@ const why = (label: Nameplate, old: Nameplate = oldLabel) =>
 
 describe("one finding says why", () => {
   test("a drop-in by its total horsepower", () => {
-    expect(why({})).toBe("total-horsepower.matches-other-hp");
+    expect(why({})).toBe("total-horsepower.up-rated-for-full-rated");
   });
 
   test("work by what costs most", () => {

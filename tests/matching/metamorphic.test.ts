@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { judgeMotor, matchStock } from "../../src/matching/match.ts";
 import type { JudgedMotor, MotorVerdict, Question, StockMotor } from "../../src/matching/types.ts";
-import type { Nameplate } from "../../src/nameplate/vocabulary.ts";
+import type { Nameplate, Site } from "../../src/nameplate/vocabulary.ts";
 import { type Case, drawCase, seeded } from "./generate.ts";
 import { goodMotor } from "./judging.ts";
 
@@ -171,22 +171,28 @@ const trueLabels: readonly Nameplate[] = [
 
 const supplyOf = (label: Nameplate) => (label.volts?.[0] === 115 ? 120 : 240);
 
-/** A true label, a supply it can have had, a stocked motor of any kind, and some readings to leave out. */
+/**
+ * A true label, a supply it can have had, a stocked motor of any kind, and some readings to leave out. The
+ * frequency always stays: it is the one reading that is assumed when missing (see the last test).
+ */
 const lessAndMore = fc
   .record({
     label: fc.constantFrom(...trueLabels),
     seed: fc.integer({ min: 0, max: 2 ** 31 }),
     kept: fc.array(fc.boolean(), { minLength: 16, maxLength: 16 }),
     supplyKept: fc.boolean(),
+    polesKept: fc.boolean(),
   })
-  .map(({ label, seed, kept, supplyKept }) => {
+  .map(({ label, seed, kept, supplyKept, polesKept }) => {
     const keys = Object.keys(label) as (keyof Nameplate)[];
     const known = Object.fromEntries(
       keys.filter((key, index) => kept[index] || key === "hz").map((key) => [key, label[key]]),
     ) as Nameplate;
     const supplyVolts = supplyOf(label);
-    const full: Question = { nameplate: label, site: { supplyVolts }, on: "2026-06-01" };
-    const part: Question = { nameplate: known, site: supplyKept ? { supplyVolts } : {}, on: "2026-06-01" };
+    const breakerPoles = supplyVolts === 120 ? 1 : 2;
+    const site = { ...(supplyKept ? { supplyVolts } : {}), ...(polesKept ? { breakerPoles } : {}) } as Site;
+    const full: Question = { nameplate: label, site: { supplyVolts, breakerPoles }, on: "2026-06-01" };
+    const part: Question = { nameplate: known, site, on: "2026-06-01" };
     const [stocked] = drawCase(seeded(seed), 1).stock;
     const near = {
       ...stocked!,

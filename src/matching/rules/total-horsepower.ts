@@ -6,6 +6,8 @@ import type { Rule } from "../types.ts";
 const say = findingsOf("total-horsepower", [
   "matches",
   "matches-other-hp",
+  "up-rated-for-full-rated",
+  "full-rated-for-up-rated",
   "above",
   "below",
   "service-factor-unknown",
@@ -56,10 +58,20 @@ export const totalHorsepower: Rule = {
     if (nameplate.hp === undefined || label.hp === undefined || nameplate.hp === label.hp) {
       return say.holds("matches", { values, inferred });
     }
-    // How a 1.5 hp up-rated motor (x 1.10) stands in for a 1.0 hp full-rated one (x 1.65).
-    return say.holds("matches-other-hp", {
+    return say.holds(otherHp(nameplate, label), {
       values: { ...values, oldHp: figure(nameplate.hp), newHp: figure(label.hp) },
       inferred,
     });
   },
 };
+
+/** Up to this service factor a motor is called up-rated, above it full-rated (common practice, no source). */
+const largestUpRatedServiceFactor = 1.27;
+
+/** Why a label with another hp carries the same load: 1.5 hp up-rated (x 1.10) is 1.0 hp full-rated (x 1.65). */
+function otherHp({ serviceFactor: old }: Nameplate, { serviceFactor: fresh }: Nameplate) {
+  if (old === undefined || fresh === undefined) return "matches-other-hp";
+  const upRated = fresh <= largestUpRatedServiceFactor;
+  if (upRated === old <= largestUpRatedServiceFactor) return "matches-other-hp";
+  return upRated ? "up-rated-for-full-rated" : "full-rated-for-up-rated";
+}

@@ -9,9 +9,23 @@ describe("total horsepower", () => {
     const finding = judged({ hp: 1, serviceFactor: 1.65 }, { hp: 1.5, serviceFactor: 1.1 });
     expect(finding).toMatchObject({
       outcome: "holds",
-      reason: "total-horsepower.matches-other-hp",
+      reason: "total-horsepower.up-rated-for-full-rated",
       values: { oldTotalHp: 1.65, newTotalHp: 1.65, oldHp: 1, newHp: 1.5 },
     });
+  });
+
+  test("the words full-rated and up-rated part at a service factor of 1.27 (common practice, no source)", () => {
+    const reason = (old: Nameplate, fresh: Nameplate) => judged(old, fresh).reason.split(".")[1];
+    expect(reason({ hp: 1.5, serviceFactor: 1.1 }, { hp: 1, serviceFactor: 1.65 })).toBe(
+      "full-rated-for-up-rated",
+    );
+    expect(reason({ hp: 1.3, serviceFactor: 1.27 }, { hp: 1.5, serviceFactor: 1.1 })).toBe(
+      "matches-other-hp",
+    );
+    expect(reason({ hp: 1.29, serviceFactor: 1.28 }, { hp: 1.5, serviceFactor: 1.1 })).toBe(
+      "up-rated-for-full-rated",
+    );
+    expect(reason({ hp: 1, serviceFactor: 1.65 }, { totalHp: 1.65 })).toBe("matches");
   });
 
   test("the same hp printed on both labels is not the same motor: 1.0 x 1.65 against 1.0 x 1.10", () => {
