@@ -1,6 +1,6 @@
 import type { Phase } from "./power.ts";
 import { type CurrentTable, singlePhaseCurrent, threePhaseCurrent } from "./tables/full-load-current.ts";
-import { copperSizes, standardProtectionAmps } from "./tables/wire.ts";
+import { copperSizes, smallestBreakerAmps, standardProtectionAmps } from "./tables/wire.ts";
 
 /** What a motor's branch circuit is sized from. Figures for an electrician, never advice to a homeowner. */
 export interface MotorCircuit {
@@ -58,6 +58,11 @@ export function tableCurrentAmps(hp: number, ratedVolts: number, phase: Phase): 
 /** The standard breaker or fuse size at or above `amps`; undefined beyond 200 A. Source: NEC 240.6(A). */
 export function nextStandardAmps(amps: number): number | undefined {
   return standardProtectionAmps.find((size) => size >= amps);
+}
+
+/** True for a size that breakers are made in. Source: NEC 240.6(A). */
+export function isStandardBreaker(amps: number): boolean {
+  return amps === smallestBreakerAmps || standardProtectionAmps.includes(amps);
 }
 
 /** Circuit figures for a motor of this hp; undefined where the current tables end. Sources stand at each field. */

@@ -1,4 +1,4 @@
-import type { Check, Subject } from "./audit/check.ts";
+import type { Check } from "./audit/check.ts";
 import { ambientScale } from "./audit/checks/ambient-scale.ts";
 import { ampsCount } from "./audit/checks/amps-count.ts";
 import { ampsRatio } from "./audit/checks/amps-ratio.ts";
@@ -22,7 +22,7 @@ import { supply } from "./audit/checks/supply.ts";
 import { tableCurrent } from "./audit/checks/table-current.ts";
 import { totalHorsepower } from "./audit/checks/total-horsepower.ts";
 import { usualHorsepower } from "./audit/checks/usual-horsepower.ts";
-import { doubtsFrom, type NamedFinding } from "./audit/proposals.ts";
+import { doubtsFrom } from "./audit/proposals.ts";
 import type { Doubt } from "./reading.ts";
 import type { Nameplate, Site } from "./vocabulary.ts";
 
@@ -33,9 +33,9 @@ import type { Nameplate, Site } from "./vocabulary.ts";
 export const checks: readonly Check[] = [
   ambientScale,
   exchangedHorsepower,
-  ranges,
   ratedVolts,
   frequency,
+  ranges,
   knownFrame,
   insulation,
   codeLetter,
@@ -56,14 +56,10 @@ export const checks: readonly Check[] = [
   breakerSize,
 ];
 
-function examine(subject: Subject): readonly NamedFinding[] {
-  return checks.flatMap((check) => check.find(subject).map((finding) => ({ ...finding, check: check.name })));
-}
-
 /**
  * Ratings that cannot, or can hardly, be true, in the order they should be asked about. Never throws and
  * changes nothing: what to do about a doubt is the reader's affair.
  */
 export function auditNameplate(nameplate: Nameplate, site: Site = {}): readonly Doubt[] {
-  return doubtsFrom({ nameplate, site }, examine);
+  return doubtsFrom({ nameplate, site }, checks);
 }

@@ -17,6 +17,9 @@ export const copperSizes: readonly CopperSize[] = [
   { awg: 6, amps60C: 55, amps75C: 65 },
 ];
 
+/** Smallest standard breaker, A: since the 2023 edition. Source: NFPA 70 (NEC) Table 240.6(A). */
+export const smallestBreakerAmps = 10;
+
 /** Standard ratings of breakers and fuses from 15 A. Source: NFPA 70 (NEC) Table 240.6(A); to 60 A read, the rest from memory. */
 export const standardProtectionAmps: readonly number[] = [
   15, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 90, 100, 110, 125, 150, 175, 200,

@@ -1,16 +1,13 @@
 import type { Doubt } from "../reading.ts";
 import { isNameplateRating, type RatingName, type RatingValue, ratings, showRating } from "../vocabulary.ts";
-import type { Finding, Proposal, Subject } from "./check.ts";
+import type { Check, Finding, Proposal, Subject } from "./check.ts";
 import { ratingValue } from "./check.ts";
 import { slipsOf } from "./slips.ts";
 
 /** A finding together with the check that raised it. */
-export type NamedFinding = Finding & { readonly check: string };
-/** All findings on a subject, without proposals. */
-export type Examine = (subject: Subject) => readonly NamedFinding[];
+type NamedFinding = Finding & { readonly check: string };
 
-/** The subject with one rating changed. */
-export function withValue(subject: Subject, rating: RatingName, value: RatingValue<RatingName>): Subject {
+function withValue(subject: Subject, rating: RatingName, value: RatingValue<RatingName>): Subject {
   return isNameplateRating(rating)
     ? { ...subject, nameplate: { ...subject.nameplate, [rating]: value } }
     : { ...subject, site: { ...subject.site, [rating]: value } };
@@ -19,22 +16,25 @@ export function withValue(subject: Subject, rating: RatingName, value: RatingVal
 const identity = ({ check, reason, ratings: doubted }: NamedFinding): string =>
   `${check}/${reason}/${[...doubted].sort()}`;
 
+function examine(subject: Subject, checks: readonly Check[]): readonly NamedFinding[] {
+  return checks.flatMap((check) => check.find(subject).map((finding) => ({ ...finding, check: check.name })));
+}
+
 /**
  * True when the changed subject no longer raises `finding`, raises nothing that was not raised before, and
- * nothing is left that doubts the changed ratings.
+ * nothing is left that doubts the changed ratings. The finding's own check comes first: it turns most down.
  */
 function clears(
+  changed: Subject,
   finding: NamedFinding,
-  before: readonly NamedFinding[],
-  after: readonly NamedFinding[],
-  changed: readonly RatingName[],
+  known: ReadonlySet<string>,
+  changedRatings: readonly RatingName[],
+  checks: readonly Check[],
 ): boolean {
-  const known = new Set(before.map(identity));
-  return after.every(
-    (left) =>
-      known.has(identity(left)) &&
-      identity(left) !== identity(finding) &&
-      !changed.some((rating) => left.ratings.includes(rating)),
+  const own = checks.filter(({ name }) => name === finding.check);
+  if (examine(changed, own).some((left) => identity(left) === identity(finding))) return false;
+  return examine(changed, checks).every(
+    (left) => known.has(identity(left)) && !changedRatings.some((rating) => left.ratings.includes(rating)),
   );
 }
 
@@ -55,25 +55,31 @@ function candidates(subject: Subject, rating: RatingName): Proposal[] {
 }
 
 /** The subject as a proposal would have it. */
-export function applied(subject: Subject, { rating, value, also }: Proposal): Subject {
+function applied(subject: Subject, { rating, value, also }: Proposal): Subject {
   const changed = withValue(subject, rating, value);
   return also ? withValue(changed, also.rating, also.value) : changed;
 }
 
-/** The first candidate that clears the finding: the check's own suggestions, then slips, most suspicious rating first. */
+/**
+ * The first candidate that clears the finding: the check's own suggestions, then slips, most suspicious rating
+ * first. A doubted fact of the place is not explained by a slip on the label.
+ */
 function propose(
   subject: Subject,
   finding: NamedFinding,
-  before: readonly NamedFinding[],
-  examine: Examine,
+  known: ReadonlySet<string>,
+  checks: readonly Check[],
 ): Proposal | undefined {
+  const onLabel = finding.ratings[0] !== undefined && isNameplateRating(finding.ratings[0]);
   const possible = [
     ...(finding.suggestions ?? []),
-    ...finding.ratings.flatMap((rating) => candidates(subject, rating)),
+    ...finding.ratings
+      .filter((rating) => isNameplateRating(rating) === onLabel)
+      .flatMap((rating) => candidates(subject, rating)),
   ];
   return possible.find((proposal) => {
-    const changed = [proposal.rating, ...(proposal.also ? [proposal.also.rating] : [])];
-    return clears(finding, before, examine(applied(subject, proposal)), changed);
+    const changedRatings = [proposal.rating, ...(proposal.also ? [proposal.also.rating] : [])];
+    return clears(applied(subject, proposal), finding, known, changedRatings, checks);
   });
 }
 
@@ -99,16 +105,17 @@ function doubtFrom(finding: NamedFinding, severity: Doubt["severity"], proposal?
  * Turns findings into doubts: each with the value a slip of the pen would explain, where that value clears
  * the audit. A later finding that the earlier proposal settles too is left out: one slip, one question.
  */
-export function doubtsFrom(subject: Subject, examine: Examine): readonly Doubt[] {
-  const found = examine(subject);
+export function doubtsFrom(subject: Subject, checks: readonly Check[]): readonly Doubt[] {
+  const found = examine(subject, checks);
+  const known = new Set(found.map(identity));
   const doubts: Doubt[] = [];
   const settled = new Set<NamedFinding>();
   for (const finding of found) {
     if (settled.has(finding)) continue;
-    const proposal = propose(subject, finding, found, examine);
+    const proposal = propose(subject, finding, known, checks);
     let severity = finding.severity;
     if (proposal) {
-      const left = new Set(examine(applied(subject, proposal)).map(identity));
+      const left = new Set(examine(applied(subject, proposal), checks).map(identity));
       for (const other of found.filter((candidate) => !left.has(identity(candidate)))) {
         settled.add(other);
         if (other.severity === "impossible") severity = "impossible";

@@ -54,6 +54,9 @@ const numberSlipKinds: readonly ((value: number) => number[])[] = [
   (value) => lookAlikes(String(value), digitLookAlikes).map(Number),
 ];
 
+/** More digits than this nobody types off a label, so no slip of the pen is looked for. */
+const longestFigure = 6;
+
 const usable = (candidates: readonly number[], value: number): number[] =>
   [...new Set(candidates)].filter((candidate) => candidate > 0 && candidate !== value);
 
@@ -62,6 +65,7 @@ const usable = (candidates: readonly number[], value: number): number[] =>
  * for its look-alike. Positive numbers only, the value itself left out.
  */
 export function numberSlips(value: number): number[] {
+  if (String(value).length > longestFigure) return [];
   return usable(
     numberSlipKinds.flatMap((slips) => slips(value)),
     value,
@@ -70,6 +74,7 @@ export function numberSlips(value: number): number[] {
 
 /** Lists one slip away: turned around, then one entry changed, each kind of slip over all entries in turn. */
 function listSlips(values: readonly number[]): number[][] {
+  if (values.some((value) => String(value).length > longestFigure)) return [];
   const reversed = values.length > 1 ? [[...values].reverse()] : [];
   const changed = numberSlipKinds.flatMap((slips) =>
     values.flatMap((value, index) => usable(slips(value), value).map((slip) => values.with(index, slip))),

@@ -31,8 +31,9 @@ export const ampsRatio: Check = {
   find: (subject) =>
     (["amps", "serviceFactorAmps"] as const).flatMap((kind) => {
       const pairs = voltAmpPairs(subject.nameplate, kind) ?? [];
-      const first = pairs[0];
-      if (!first || pairs.every((pair) => agree(first, pair))) return [];
+      // Against the highest voltage: of 115/208-230 V the 208 V figure stands in no fixed ratio to the first.
+      const reference = pairs.toSorted((a, b) => Math.max(...b.volts) - Math.max(...a.volts))[0];
+      if (!reference || pairs.every((pair) => agree(reference, pair))) return [];
       return [
         {
           ratings: [kind, "volts"],
