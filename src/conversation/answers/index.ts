@@ -1,0 +1,51 @@
+import { ratings } from "../../nameplate/vocabulary.ts";
+import { toDesk } from "../cases.ts";
+import type { IntentName } from "../intents.ts";
+import { showFacts } from "../speaker.ts";
+import type { TalkTurn } from "../talk.ts";
+import type { Thread } from "../thread.ts";
+import { explain } from "./explain.ts";
+import { legal } from "./legal.ts";
+import { price, savings } from "./money.ts";
+import { bigger, otherSpeeds } from "./options.ts";
+
+/** Answers one kind of question beside the main line; undefined when it has nothing to say here. */
+export type Answer = (turn: TalkTurn) => string | undefined;
+
+/** In this order; a message may be answered by more than one. */
+const answers: readonly (readonly [IntentName, Answer])[] = [
+  ["explain", explain],
+  ["summary", summary],
+  ["price", price],
+  ["savings", savings],
+  ["bigger", bigger],
+  ["two-speed", otherSpeeds],
+  ["legal", legal],
+  ["hours", ({ speaker, when }) => speaker.say("replies", "hours", { when })],
+  ["thanks", ({ speaker }) => speaker.say("replies", "thanks")],
+];
+
+/** More than two answers in one message is more than anybody asked. */
+const ANSWERED_TOGETHER = 2;
+
+/** Answers the message's own questions; asking for a person also puts the thread on the desk. */
+export function sideAnswers(turn: TalkTurn): { readonly thread: Thread; readonly texts: readonly string[] } {
+  const texts = answers
+    .filter(([intent]) => turn.wants(intent))
+    .map(([, answer]) => answer(turn))
+    .filter((text) => text !== undefined)
+    .slice(0, ANSWERED_TOGETHER);
+  if (!turn.wants("person")) return { thread: turn.thread, texts };
+  const urgent = turn.thread.case.state !== "none" && turn.thread.case.reason === "danger";
+  const text = turn.speaker.say("replies", urgent ? "person.danger" : "person", { when: turn.when });
+  return { thread: toDesk(turn.thread, "asked-for-person"), texts: [text, ...texts] };
+}
+
+function summary({ thread, assessment, speaker }: TalkTurn): string {
+  const facts = showFacts(assessment.facts);
+  const known =
+    facts === "" ? speaker.say("replies", "summary.none") : speaker.say("replies", "summary", { facts });
+  if (thread.unreadable.length === 0) return known;
+  const names = thread.unreadable.map((rating) => ratings[rating].title).join(", ");
+  return `${known} ${speaker.say("replies", "summary.unreadable", { ratings: names })}`;
+}

@@ -1,0 +1,48 @@
+import { slowSpeedSaving } from "../../engineering/running-cost.ts";
+import type { JudgedMotor } from "../../matching/types.ts";
+import { costOfMotor, roundUsd, useOf } from "../money.ts";
+import type { TalkTurn } from "../talk.ts";
+import { motorName, priceText } from "../verdict/motor.ts";
+
+const fits = ({ verdict }: JudgedMotor) => verdict === "drop-in" || verdict === "fits-with-work";
+
+/** Mount, shaft, supply, phase and the rest are settled: only then an alternative is worth naming. */
+function fitting({ assessment }: TalkTurn): readonly JudgedMotor[] | undefined {
+  const motors = assessment.match?.motors.filter(fits);
+  return motors && (motors.length > 0 || assessment.match?.verdict === "none-fits") ? motors : undefined;
+}
+
+/** "Can I go bigger?": the nearest stronger motor that fits, and what the extra power does and doesn't do. */
+export function bigger(turn: TalkTurn): string {
+  const { speaker } = turn;
+  const motors = fitting(turn);
+  if (!motors) return speaker.say("replies", "bigger.later");
+  const stronger = motors.find(({ findings }) =>
+    findings.some(({ rule, outcome }) => rule === "total-horsepower" && outcome === "needs-work"),
+  );
+  if (!stronger) return speaker.say("replies", "bigger.none");
+  const values = { motor: motorName(stronger.motor), price: priceText(stronger.motor, speaker) };
+  return speaker.say("replies", "bigger.some", values);
+}
+
+/** "What about two-speed or variable?": the best one that fits, and what half speed can save at most. */
+export function otherSpeeds(turn: TalkTurn): string {
+  const { speaker, assessment, knowledge } = turn;
+  const motors = fitting(turn);
+  if (!motors) return speaker.say("replies", "speeds.later");
+  const slower = motors.find(
+    ({ motor }) => motor.label.speedKind === "two" || motor.label.speedKind === "variable",
+  );
+  if (!slower) return speaker.say("replies", "speeds.none");
+  const use = useOf(assessment.site, knowledge.shop);
+  const full = costOfMotor(slower.motor, use);
+  const values = { motor: motorName(slower.motor), price: priceText(slower.motor, speaker) };
+  if (!full) return speaker.say("replies", "speeds.plain", values);
+  return speaker.say("replies", "speeds.some", {
+    ...values,
+    saving: `$${roundUsd(slowSpeedSaving(full).upToUsdPerYear)}`,
+    full: `$${roundUsd(full.usdPerYear)}`,
+    hours: use.hoursPerDay,
+    cents: Math.round(use.pricePerKwh * 1000) / 10,
+  });
+}

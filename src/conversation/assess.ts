@@ -1,0 +1,84 @@
+import { matchStock } from "../matching/match.ts";
+import { planQuestions } from "../matching/plan.ts";
+import type { MatchResult, StockMotor } from "../matching/types.ts";
+import { auditNameplate } from "../nameplate/audit.ts";
+import type { Doubt } from "../nameplate/reading.ts";
+import { type Nameplate, nameplateRatingNames, type RatingName, type Site } from "../nameplate/vocabulary.ts";
+import { type Contradiction, deduce, type PumpLookup } from "./deduce.ts";
+import { plainValues } from "./facts.ts";
+import type { Facts, Thread } from "./thread.ts";
+
+/** Nobody is asked for the same rating more often than this; then the ladder takes over, then the desk. */
+export const ASKED_AT_MOST = 2;
+
+/** What the shop can offer on the day of the question. */
+export interface Shelf {
+  readonly motors: readonly StockMotor[];
+  readonly pumpByModel: PumpLookup;
+  /** ISO date the sale rule is judged on. */
+  readonly on: string;
+}
+
+/** Where the thread stands: derived afresh from the facts, never stored. */
+export interface Assessment {
+  /** What the customer stated plus what follows from it (marked `inferred`). */
+  readonly facts: Facts;
+  /** The values the rules may use: doubted ones are left out. */
+  readonly nameplate: Nameplate;
+  readonly site: Site;
+  readonly doubts: readonly Doubt[];
+  /** Doubts the customer has stood by although they cannot be true: for the desk. */
+  readonly stubborn: readonly Doubt[];
+  readonly contradictions: readonly Contradiction[];
+  /** Null while nothing about the motor is known. */
+  readonly match: MatchResult | null;
+  /** Ratings worth asking, most useful first; empty when no answer could change the outcome. */
+  readonly ask: readonly RatingName[];
+}
+
+/** Audits, matches and plans for one thread. */
+export function assess(thread: Thread, shelf: Shelf): Assessment {
+  const stated = plainValues(thread.facts);
+  const raised = auditNameplate(stated.nameplate, stated.site);
+  const stoodBy = (doubt: Doubt) => doubt.ratings.every((rating) => thread.confirmed.includes(rating));
+  const settled = (doubt: Doubt) => {
+    const [first] = doubt.ratings;
+    return doubt.severity === "doubtful" && first !== undefined && thread.confirmed.includes(first);
+  };
+  const standing = raised.filter((doubt) => !settled(doubt));
+  const stubborn = standing.filter(stoodBy);
+  const doubts = standing.filter((doubt) => !stoodBy(doubt));
+
+  const { facts, contradictions } = deduce(thread.facts, shelf.pumpByModel);
+  const { nameplate, site } = plainValues(facts, doubtedRatings(standing));
+  const known =
+    nameplateRatingNames.some((rating) => nameplate[rating] !== undefined) || site.pumpModel !== undefined;
+  if (!known) {
+    return { facts, nameplate, site, doubts, stubborn, contradictions, match: null, ask: [] };
+  }
+  const question = { nameplate, site, on: shelf.on };
+  return {
+    facts,
+    nameplate,
+    site,
+    doubts,
+    stubborn,
+    contradictions,
+    match: matchStock(question, shelf.motors),
+    ask: planQuestions(question, shelf.motors, { unaskable: unaskable(thread) }),
+  };
+}
+
+/** An impossible combination taints all it names; a merely odd value only itself. */
+function doubtedRatings(doubts: readonly Doubt[]): ReadonlySet<RatingName> {
+  return new Set(
+    doubts.flatMap(({ severity, ratings }) => (severity === "impossible" ? ratings : ratings.slice(0, 1))),
+  );
+}
+
+function unaskable(thread: Thread): ReadonlySet<RatingName> {
+  const tooOften = Object.entries(thread.asked)
+    .filter(([, times]) => (times ?? 0) >= ASKED_AT_MOST)
+    .map(([rating]) => rating as RatingName);
+  return new Set([...thread.unreadable, ...tooOften]);
+}

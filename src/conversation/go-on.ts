@@ -1,0 +1,112 @@
+import type { Doubt } from "../nameplate/reading.ts";
+import { ASKED_AT_MOST } from "./assess.ts";
+import { toDesk } from "./cases.ts";
+import { ask, nextQuestion } from "./questions.ts";
+import type { Response } from "./step.ts";
+import type { TalkTurn } from "./talk.ts";
+import { verdictReplies, verdictSignature } from "./verdict/index.ts";
+
+/**
+ * The one next thing: clear a doubt, ask what can change the answer, or give the answer and pass it to the
+ * desk. `answeredAside` is true when the message's own question has been answered already.
+ */
+export function goOn(turn: TalkTurn, answeredAside: boolean): Response {
+  const { thread, assessment, absorbed, understood, speaker, wants } = turn;
+  const nothingNew = absorbed.news.length === 0 && absorbed.changes.length === 0;
+  const settledSomething =
+    !nothingNew ||
+    understood.reading.unreadable.length > 0 ||
+    thread.pending.kind === "doubt" ||
+    thread !== absorbed.thread;
+
+  // A side question that was answered leaves the open question above it standing.
+  if (answeredAside && !settledSomething) return { thread, replies: [] };
+  // Somebody who asked for a person is not kept talking.
+  if (wants("person") && nothingNew) return { thread, replies: [] };
+
+  if (assessment.stubborn.length > 0) return handOver(turn, "stubborn");
+  const doubt = assessment.doubts[0];
+  if (doubt) return askDoubt(turn, doubt);
+
+  if (assessment.match === null) return beginning(turn, nothingNew);
+
+  const undecided = assessment.match.verdict === "undecided";
+  const question = undecided ? nextQuestion(assessment.ask) : [];
+  if (question.length > 0) {
+    const lost = nothingNew && !settledSomething ? [speaker.say("replies", "notUnderstood")] : [];
+    const asked = ask(thread, question, speaker);
+    return { thread: asked.thread, replies: [[...lost, asked.text].join(" ")] };
+  }
+
+  const signature = verdictSignature(assessment);
+  if (thread.answered === signature) {
+    const key = nothingNew ? "unsure" : "noted";
+    return { thread: calm(thread), replies: [speaker.say("replies", key, { when: turn.when })] };
+  }
+  return {
+    thread: { ...calm(toDesk(thread, deskReason(assessment.match.verdict))), answered: signature },
+    replies: verdictReplies(turn),
+  };
+}
+
+const calm = (thread: TalkTurn["thread"]) => ({ ...thread, pending: { kind: "nothing" } as const });
+
+function deskReason(verdict: NonNullable<TalkTurn["assessment"]["match"]>["verdict"]) {
+  if (verdict === "none-fits") return "nothing-fits";
+  return verdict === "undecided" ? "cannot-decide" : "verdict-ready";
+}
+
+/** Nothing about the motor is known yet: ask for the label, then for the pump, then for a photo. */
+function beginning(turn: TalkTurn, nothingNew: boolean): Response {
+  const { thread, speaker, knowledge, wants, understood } = turn;
+  const cannot = wants("unreadable") || wants("dont-know") || understood.reading.unreadable.length > 0;
+  const first = thread.lines.every(({ from }) => from === "customer");
+  if (cannot || thread.unreadable.length > 0) {
+    const timesAsked = thread.asked.pumpModel ?? 0;
+    const noPump = thread.unreadable.includes("pumpModel") || timesAsked >= ASKED_AT_MOST;
+    if (noPump) return handOver(turn, "photo");
+    const asked = ask(thread, ["pumpModel"], speaker);
+    return { thread: asked.thread, replies: [asked.text] };
+  }
+  const key = first ? "hello" : nothingNew ? "opening" : "noted";
+  return { thread, replies: [speaker.say("replies", key, { shop: knowledge.shop.name })] };
+}
+
+/** Asks about a doubted value; a second time without an answer, the desk takes it. */
+function askDoubt(turn: TalkTurn, doubt: Doubt): Response {
+  const { thread, speaker } = turn;
+  const [first] = doubt.ratings;
+  if (first === undefined || (thread.asked[first] ?? 0) >= ASKED_AT_MOST) return handOver(turn, "stubborn");
+  const text = speaker.say("doubts", doubt.reason, doubt.values);
+  if (doubt.proposal) {
+    const { rating, value } = doubt.proposal;
+    return {
+      thread: { ...countAsked(thread, first), pending: { kind: "doubt", rating, proposal: value } },
+      replies: [`${text} ${speaker.say("replies", "doubt.yesno")}`],
+    };
+  }
+  return {
+    thread: {
+      ...countAsked(thread, first),
+      pending: { kind: "ratings", ratings: doubt.ratings.slice(0, 3) },
+    },
+    replies: [text],
+  };
+}
+
+function countAsked(thread: TalkTurn["thread"], rating: Doubt["ratings"][number]): TalkTurn["thread"] {
+  return { ...thread, asked: { ...thread.asked, [rating]: (thread.asked[rating] ?? 0) + 1 } };
+}
+
+/** Words alone do not settle it: to the desk, said once. */
+function handOver(turn: TalkTurn, why: "stubborn" | "photo"): Response {
+  const { thread, speaker, when } = turn;
+  const signature = `desk:${why}`;
+  const handed = { ...calm(toDesk(thread, "cannot-decide")), answered: signature };
+  if (thread.answered === signature) return { thread: handed, replies: [speaker.say("replies", "noted")] };
+  const text =
+    why === "stubborn"
+      ? speaker.say("replies", "stubborn", { when })
+      : speaker.say("questions", "photo", { when });
+  return { thread: handed, replies: [text] };
+}

@@ -1,0 +1,164 @@
+import { pumpByModel } from "../catalogue/catalogue.ts";
+import { type Assessment, assess } from "./assess.ts";
+import { toDesk } from "./cases.ts";
+import { absorb } from "./facts.ts";
+import type { IntentName } from "./intents.ts";
+import type { Knowledge } from "./knowledge.ts";
+import { whenSentence } from "./presence.ts";
+import { createSpeaker, type Speaker } from "./speaker.ts";
+import { talk } from "./talk.ts";
+import { newThread, type Thread, withLine } from "./thread.ts";
+import type { Understood } from "./understand.ts";
+
+/** A customer's message. */
+export interface Incoming {
+  readonly text: string;
+  /** ISO instant. */
+  readonly at: string;
+}
+
+/** What one message leads to; committed as a whole. */
+export interface Step {
+  readonly thread: Thread;
+  /** Texts for the customer, in order. */
+  readonly replies: readonly string[];
+  /** True when everything kept of this thread is to be erased. */
+  readonly erase: boolean;
+  readonly assessment: Assessment;
+}
+
+/** One message on its way through the acts below. */
+export interface Turn {
+  readonly text: string;
+  readonly thread: Thread;
+  readonly understood: Understood;
+  readonly wants: (intent: IntentName) => boolean;
+  readonly speaker: Speaker;
+  readonly knowledge: Knowledge;
+  readonly when: string;
+}
+
+export interface Response {
+  readonly thread: Thread;
+  readonly replies: readonly string[];
+  readonly erase?: boolean;
+}
+
+/** An act answers a message or leaves it to the next one. */
+type Act = (turn: Turn) => Response | null;
+
+/**
+ * In this order, the first that answers: danger goes before everything; erasing and starting over are about
+ * the thread, not the motor; while a person talks with the customer the bot is silent; an unresolved danger
+ * holds the parts talk; the rest is talk about the motor.
+ */
+const acts: readonly Act[] = [danger, erasing, withPerson, holding, startOver, talk];
+
+/** Answers one message: pure, so the same thread, message and knowledge always give the same step. */
+export function step(thread: Thread, message: Incoming, knowledge: Knowledge): Step {
+  const expecting = thread.pending.kind === "ratings" ? thread.pending.ratings : [];
+  const understood = knowledge.understand(message.text, expecting);
+  const speaker = createSpeaker(knowledge.wording, thread.explained);
+  const turn: Turn = {
+    text: message.text,
+    thread: withLine(thread, {
+      from: "customer",
+      text: message.text.slice(0, KEPT_CHARACTERS),
+      at: message.at,
+    }),
+    understood,
+    wants: (intent) => understood.intents.some((match) => match.intent === intent),
+    speaker,
+    knowledge,
+    when: whenSentence(knowledge.presence, speaker),
+  };
+  const response = firstResponse(turn);
+  const replies = response.replies.filter((text) => text.trim() !== "");
+  const after = replies.reduce(
+    (state, text) => withLine(state, { from: "bot", text: text.slice(0, KEPT_CHARACTERS), at: message.at }),
+    { ...response.thread, explained: speaker.explained() },
+  );
+  return {
+    thread: after,
+    replies,
+    erase: response.erase ?? false,
+    assessment: assessThread(after, knowledge),
+  };
+}
+
+/** Of one line no more is kept for the brief; the whole message stays in the inbox. */
+const KEPT_CHARACTERS = 600;
+
+function firstResponse(turn: Turn): Response {
+  for (const act of acts) {
+    const response = act(turn);
+    if (response) return response;
+  }
+  throw new Error("the last act answers everything");
+}
+
+/** Where the thread stands with what the shop has today. */
+export function assessThread(thread: Thread, { catalogue, on }: Knowledge): Assessment {
+  return assess(thread, {
+    motors: catalogue.motors,
+    pumpByModel: (model) => pumpByModel(catalogue, model),
+    on,
+  });
+}
+
+/** The safety text alone, and the thread to the desk at the highest priority. */
+function danger({ thread, understood, speaker, knowledge }: Turn): Response | null {
+  const { hazard } = understood;
+  if (hazard === null) return null;
+  const text = speaker.say("safety", hazard, { emergencyNumber: knowledge.shop.emergencyNumber });
+  const kept = absorb(thread, understood.reading).thread;
+  return {
+    thread: toDesk({ ...kept, hazard, pending: { kind: "power-off", hazard } }, "danger"),
+    replies: [text],
+  };
+}
+
+/** Erasing is asked back once, because it cannot be undone. */
+function erasing({ thread, wants, speaker }: Turn): Response | null {
+  if (thread.pending.kind === "erase") {
+    const cleared: Thread = { ...thread, pending: { kind: "nothing" } };
+    if (wants("yes") || wants("forget")) {
+      return { thread: newThread, replies: [speaker.say("replies", "erase.done")], erase: true };
+    }
+    if (wants("no")) return { thread: cleared, replies: [speaker.say("replies", "erase.kept")] };
+    return null;
+  }
+  if (!wants("forget")) return null;
+  return {
+    thread: { ...thread, pending: { kind: "erase" } },
+    replies: [speaker.say("replies", "erase.ask")],
+  };
+}
+
+/** Once a person has taken the thread the bot only listens, so that the brief stays up to date. */
+function withPerson({ thread, understood }: Turn): Response | null {
+  if (thread.case.state !== "taken") return null;
+  return { thread: absorb(thread, understood.reading).thread, replies: [] };
+}
+
+/** After a danger nothing about parts is said until the power is off; after a shock a person takes over. */
+function holding(turn: Turn): Response | null {
+  const { thread, understood, wants, speaker, when } = turn;
+  const { hazard } = thread;
+  if (hazard === null) return null;
+  const kept = absorb(thread, understood.reading).thread;
+  if (hazard === "shock") return { thread: kept, replies: [speaker.say("replies", "hold.shock", { when })] };
+  const off =
+    wants("power-off") || (thread.pending.kind === "power-off" && understood.intents[0]?.intent === "yes");
+  if (!off) return { thread: kept, replies: [speaker.say("replies", "hold")] };
+  const free: Thread = { ...thread, hazard: null, pending: { kind: "nothing" } };
+  const { thread: after, replies } = talk({ ...turn, thread: free });
+  return { thread: after, replies: [speaker.say("replies", "powerOff"), ...replies] };
+}
+
+/** Sets the facts aside; what the desk already has stays with the desk. */
+function startOver({ thread, wants, speaker }: Turn): Response | null {
+  if (!wants("restart")) return null;
+  const fresh: Thread = { ...newThread, case: thread.case, explained: thread.explained, lines: thread.lines };
+  return { thread: fresh, replies: [speaker.say("replies", "restarted")] };
+}

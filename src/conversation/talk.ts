@@ -1,0 +1,91 @@
+import { type RatingName, ratings } from "../nameplate/vocabulary.ts";
+import { sideAnswers } from "./answers/index.ts";
+import type { Assessment } from "./assess.ts";
+import { type Absorbed, absorb, setFact } from "./facts.ts";
+import { goOn } from "./go-on.ts";
+import { showFact, showFacts } from "./speaker.ts";
+import { assessThread, type Response, type Turn } from "./step.ts";
+import type { Thread } from "./thread.ts";
+
+/** A message on its way through the talk: what it added, and where the thread now stands. */
+export interface TalkTurn extends Turn {
+  readonly absorbed: Absorbed;
+  readonly assessment: Assessment;
+}
+
+/** Talk about the motor: take in what was said, answer what was asked, then go on to question or verdict. */
+export function talk(turn: Turn): Response {
+  const absorbed = absorb(turn.thread, turn.understood.reading);
+  const thread = planningOf(turn, resolvePending(turn, absorbed));
+  const talked: TalkTurn = { ...turn, thread, absorbed, assessment: assessThread(thread, turn.knowledge) };
+
+  const answered = sideAnswers(talked);
+  const next = goOn({ ...talked, thread: answered.thread }, answered.texts.length > 0);
+  return { thread: next.thread, replies: [...answered.texts, ...withEcho(talked, next.replies)] };
+}
+
+/** "Got it" and the first reply make one message, so the phone buzzes once. */
+function withEcho(turn: TalkTurn, replies: readonly string[]): readonly string[] {
+  const echo = echoOf(turn);
+  if (echo === "") return replies;
+  const [first, ...rest] = replies;
+  return first === undefined ? [echo] : [`${echo}\n${first}`, ...rest];
+}
+
+/** What was taken from this message, so that a wrong reading is seen at once. */
+function echoOf({ absorbed, speaker, understood }: TalkTurn): string {
+  const changed = absorbed.changes.map(({ rating, before, after }) =>
+    speaker.say("replies", "changed", {
+      rating: ratings[rating].title,
+      before: showFact(rating, before),
+      after: showFact(rating, after),
+    }),
+  );
+  const fresh = absorbed.news.filter(
+    (rating) => rating !== "serialNumber" && !absorbed.changes.some((change) => change.rating === rating),
+  );
+  const got =
+    fresh.length > 0
+      ? [speaker.say("replies", "got", { facts: showFacts(absorbed.thread.facts, fresh) })]
+      : [];
+  const serial = understood.reading.readings.some(({ rating }) => rating === "serialNumber");
+  return [...got, ...changed, ...(serial ? [speaker.say("replies", "noSerial")] : [])].join("\n");
+}
+
+/** What a bare "yes", "no" or "can't read it" means depends on what was asked. */
+function resolvePending({ understood, wants }: Turn, { thread, news }: Absorbed): Thread {
+  const { pending } = thread;
+  switch (pending.kind) {
+    case "doubt":
+      return resolveDoubt(thread, pending.rating, pending.proposal, news, wants);
+    case "ratings": {
+      const cannot = wants("unreadable") || wants("dont-know") || (wants("no") && news.length === 0);
+      const named = understood.reading.unreadable.length > 0;
+      // "Can't read it" about nothing in particular is about whatever was asked and not answered.
+      if (!cannot || named) return thread;
+      const open = pending.ratings.filter((rating) => thread.facts[rating] === undefined);
+      return { ...thread, unreadable: [...new Set([...thread.unreadable, ...open])] };
+    }
+    default:
+      return thread;
+  }
+}
+
+function resolveDoubt(
+  thread: Thread,
+  rating: RatingName,
+  proposal: Parameters<typeof showFact>[1],
+  news: readonly RatingName[],
+  wants: Turn["wants"],
+): Thread {
+  const answered: Thread = { ...thread, pending: { kind: "nothing" } };
+  if (news.includes(rating)) return answered;
+  if (wants("yes")) return setFact(answered, rating, proposal, "confirmed");
+  if (wants("no")) return { ...answered, confirmed: [...new Set([...answered.confirmed, rating])] };
+  return answered;
+}
+
+/** "It still runs, I'm only planning" lets the case wait behind dead pumps. */
+function planningOf({ wants }: Turn, thread: Thread): Thread {
+  return wants("planning") ? { ...thread, planning: true } : thread;
+}

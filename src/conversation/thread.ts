@@ -1,0 +1,85 @@
+import type { Certainty, Hazard } from "../nameplate/reading.ts";
+import type { RatingName, RatingValue } from "../nameplate/vocabulary.ts";
+
+/** One value held about this customer's motor or site, with its evidence. */
+export interface Fact<K extends RatingName = RatingName> {
+  readonly value: RatingValue<K>;
+  /** The customer's own words it came from. */
+  readonly words: string;
+  readonly certainty: Certainty;
+  /** Why it was inferred; absent for what people stated. */
+  readonly because?: string;
+}
+
+export type Facts = { readonly [K in RatingName]?: Fact<K> | undefined };
+
+/** What the bot's last message asked; decides how a bare "yes" or "1.5" is understood. */
+export type Pending =
+  | { readonly kind: "nothing" }
+  | { readonly kind: "ratings"; readonly ratings: readonly RatingName[] }
+  | { readonly kind: "doubt"; readonly rating: RatingName; readonly proposal: RatingValue<RatingName> }
+  | { readonly kind: "power-off"; readonly hazard: Hazard }
+  | { readonly kind: "erase" };
+
+/** Waiting cases are ordered by this list; the words are shown to staff. */
+export const urgencies = ["danger", "pump-down", "ready-to-confirm", "planning"] as const;
+export type Urgency = (typeof urgencies)[number];
+
+/** Why the thread is on the desk. */
+export type CaseReason = "danger" | "asked-for-person" | "verdict-ready" | "nothing-fits" | "cannot-decide";
+
+export type ThreadCase =
+  | { readonly state: "none" }
+  | { readonly state: "waiting" | "taken"; readonly urgency: Urgency; readonly reason: CaseReason };
+
+/** A line of the conversation, kept for the brief's last words. */
+export interface Line {
+  readonly from: "customer" | "bot";
+  readonly text: string;
+  /** ISO instant. */
+  readonly at: string;
+}
+
+/** Everything remembered of one conversation. Plain data: it is stored as JSON. */
+export interface Thread {
+  readonly facts: Facts;
+  /** Ratings the customer cannot read or does not have. */
+  readonly unreadable: readonly RatingName[];
+  /** Ratings whose doubted value the customer has confirmed: not doubted again. */
+  readonly confirmed: readonly RatingName[];
+  /** How often each rating has been asked. */
+  readonly asked: { readonly [K in RatingName]?: number | undefined };
+  readonly pending: Pending;
+  /** Trade words already explained. */
+  readonly explained: readonly string[];
+  /** Unresolved danger: parts talk waits until the customer says the power is off. */
+  readonly hazard: Hazard | null;
+  /** True while the customer says that the pump still runs: such cases wait behind dead pumps. */
+  readonly planning: boolean;
+  /** What the last verdict said; a new one is sent only when this changes. */
+  readonly answered: string | null;
+  readonly case: ThreadCase;
+  /** The last lines, oldest first, at most {@link KEPT_LINES}. */
+  readonly lines: readonly Line[];
+}
+
+export const KEPT_LINES = 12;
+
+export const newThread: Thread = {
+  facts: {},
+  unreadable: [],
+  confirmed: [],
+  asked: {},
+  pending: { kind: "nothing" },
+  explained: [],
+  hazard: null,
+  planning: false,
+  answered: null,
+  case: { state: "none" },
+  lines: [],
+};
+
+/** The thread with one more line, the oldest dropped. */
+export function withLine(thread: Thread, line: Line): Thread {
+  return { ...thread, lines: [...thread.lines, line].slice(-KEPT_LINES) };
+}

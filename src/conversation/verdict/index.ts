@@ -1,0 +1,110 @@
+import { decisiveFinding, nearestMiss } from "../../matching/explain.ts";
+import { matchStock } from "../../matching/match.ts";
+import type { Finding, JudgedMotor, MatchResult } from "../../matching/types.ts";
+import { type RatingName, ratings } from "../../nameplate/vocabulary.ts";
+import type { Assessment } from "../assess.ts";
+import { showFact } from "../speaker.ts";
+import type { TalkTurn } from "../talk.ts";
+import { cautionText } from "./cautions.ts";
+import { costText } from "./cost.ts";
+import { motorName, priceText, stockText } from "./motor.ts";
+import { partsText, workText } from "./parts.ts";
+
+/** Changes when the customer should hear a new verdict, and only then. */
+export function verdictSignature({ match, contradictions, facts }: Assessment): string {
+  const best = match?.motors[0];
+  const inferred = Object.entries(facts).flatMap(([rating, fact]) =>
+    fact?.certainty === "inferred" ? rating : [],
+  );
+  return [match?.verdict, best?.motor.sku, best?.verdict, contradictions.length, ...inferred].join(":");
+}
+
+/** The verdict in messages of at most a phone screen each: what and why, money, cautions and who confirms. */
+export function verdictReplies(turn: TalkTurn): readonly string[] {
+  const { match } = turn.assessment;
+  if (match === null) return [];
+  const best = match.motors[0];
+  const contradiction = contradictionText(turn);
+  const confirm = turn.speaker.say("replies", "confirm", { when: turn.when });
+  const closing = [...contradiction, cautionText(turn.speaker), confirm].join("\n");
+  if (best === undefined || match.verdict === "none-fits") return [nothingFits(turn), closing];
+  if (match.verdict === "undecided") return [notSettled(turn, match), closing];
+  return [offer(turn, best, match), ...costText(turn, best.motor), closing];
+}
+
+function offer(turn: TalkTurn, best: JudgedMotor, match: MatchResult): string {
+  const { speaker } = turn;
+  const values = {
+    motor: motorName(best.motor),
+    price: priceText(best.motor, speaker),
+    stock: stockText(best.motor, speaker),
+  };
+  const because = inferredFrom(turn);
+  const key =
+    match.verdict === "drop-in" && because ? "verdict.drop-in.inferred" : `verdict.${match.verdict}`;
+  const others = match.motors
+    .slice(1)
+    .filter(({ verdict }) => verdict === best.verdict)
+    .slice(0, 2)
+    .map(({ motor }) => `${motorName(motor)}, ${priceText(motor, speaker)}, ${stockText(motor, speaker)}`);
+  return [
+    speaker.say("replies", key, { ...values, because: because ?? "" }),
+    speaker.say("replies", "why", { reasons: whyTexts(turn, best).join(" ") }),
+    speaker.say("replies", "needs", { parts: partsText(turn, best) }),
+    ...workText(turn, best),
+    ...unchecked(turn, best),
+    ...(others.length > 0 ? [speaker.say("replies", "also", { motors: others.join("; ") })] : []),
+  ].join("\n");
+}
+
+/** The reason that carries the verdict, then the mount, which the customer can look at. */
+function whyTexts({ speaker }: TalkTurn, judged: JudgedMotor): readonly string[] {
+  const decisive = decisiveFinding(judged);
+  const mount = judged.findings.find(({ rule }) => rule === "mount");
+  const record = judged.findings.find(({ rule, outcome }) => rule === "record" && outcome === "holds");
+  const chosen = [record, decisive, mount].filter((finding): finding is Finding => finding !== undefined);
+  return [...new Set(chosen)].map(({ reason, values }) => speaker.say("reasons", reason, values));
+}
+
+function nothingFits({ speaker, assessment, knowledge }: TalkTurn): string {
+  const { nameplate, site } = assessment;
+  const question = { nameplate, site, on: knowledge.on };
+  const miss = nearestMiss(matchStock(question, knowledge.catalogue.motors, { all: true }));
+  const nearest = miss
+    ? [
+        speaker.say("replies", "nearest", {
+          motor: motorName(miss.judged.motor),
+          reason: speaker.say("reasons", miss.why.reason, miss.why.values),
+        }),
+      ]
+    : [];
+  return [speaker.say("replies", "verdict.none-fits"), ...nearest].join("\n");
+}
+
+function notSettled({ speaker, when }: TalkTurn, match: MatchResult): string {
+  const running = match.motors.slice(0, 3).map(({ motor }) => motorName(motor));
+  return [
+    speaker.say("replies", "verdict.undecided"),
+    speaker.say("replies", "inTheRunning", { motors: running.join("; ") }),
+    speaker.say("questions", "photo", { when }),
+  ].join("\n");
+}
+
+/** Supporting rules that could not be checked, by the ratings that would have told. */
+function unchecked({ speaker }: TalkTurn, judged: JudgedMotor): readonly string[] {
+  const missing = judged.findings.flatMap(({ outcome, needs }) => (outcome === "not-known" ? needs : []));
+  const names = [...new Set(missing)].map((rating: RatingName) => ratings[rating].title);
+  return names.length > 0 ? [speaker.say("replies", "unchecked", { ratings: names.join(", ") })] : [];
+}
+
+function inferredFrom({ assessment, speaker }: TalkTurn): string | undefined {
+  const because = Object.values(assessment.facts).find((fact) => fact?.certainty === "inferred")?.because;
+  return because === undefined ? undefined : speaker.say("replies", "inferred.pump", { because });
+}
+
+function contradictionText({ assessment, speaker }: TalkTurn): readonly string[] {
+  const [first] = assessment.contradictions;
+  if (!first) return [];
+  const rating = `${ratings[first.rating].title} (${showFact(first.rating, first.label)} / ${showFact(first.rating, first.pump)})`;
+  return [speaker.say("replies", "contradiction", { pump: assessment.site.pumpModel ?? "", rating })];
+}

@@ -1,0 +1,163 @@
+import type { Assessment } from "../conversation/assess.ts";
+import type { Knowledge } from "../conversation/knowledge.ts";
+import { costOfLabel, costOfMotor, roundUsd, useOf } from "../conversation/money.ts";
+import { createSpeaker, showFact, showFacts, terms } from "../conversation/speaker.ts";
+import type { Thread } from "../conversation/thread.ts";
+import { motorName, priceText, stockText } from "../conversation/verdict/motor.ts";
+import type { Wording } from "../conversation/wording.ts";
+import { motorCircuit } from "../engineering/circuits.ts";
+import { decisiveFinding, nearestMiss } from "../matching/explain.ts";
+import { matchStock } from "../matching/match.ts";
+import { changeItems } from "../matching/parts.ts";
+import type { JudgedMotor } from "../matching/types.ts";
+import { isRatingName, ratings } from "../nameplate/vocabulary.ts";
+
+/** A brief is read on a phone: longer ones are cut at a line. */
+export const BRIEF_CHARACTERS = 1500;
+
+/** What staff need to pick a thread up cold, one phone screen; empty while the thread has no case. */
+export function briefOf(thread: Thread, assessment: Assessment, knowledge: Knowledge): string {
+  if (thread.case.state === "none") return "";
+  const { wording } = knowledge;
+  const lines = [
+    ...headLines(thread, wording),
+    ...labelLines(thread, assessment, wording),
+    ...motorLines(assessment, knowledge),
+    ...openLines(assessment, wording),
+    ...lastWords(thread, wording),
+  ];
+  return fit(lines);
+}
+
+function headLines({ case: open, hazard }: Thread, wording: Wording): readonly string[] {
+  if (open.state === "none") return [];
+  const urgency = wording.say("brief", `urgency.${open.urgency}`);
+  const reason = wording.say("brief", `reason.${open.reason}`);
+  const head = wording.say("brief", "head", { urgency, reason });
+  return hazard === null ? [head] : [head, wording.say("brief", "hazard", { hazard })];
+}
+
+function labelLines(thread: Thread, assessment: Assessment, wording: Wording): readonly string[] {
+  const { facts, doubts, stubborn, contradictions } = assessment;
+  const known = showFacts(facts);
+  const unreadable = thread.unreadable.map((rating) => ratings[rating].title).join(", ");
+  return [
+    known === "" ? wording.say("brief", "has.nothing") : wording.say("brief", "has", { facts: known }),
+    ...(unreadable === "" ? [] : [wording.say("brief", "unreadable", { ratings: unreadable })]),
+    ...doubts.map(({ reason, values }) =>
+      wording.say("brief", "doubted", { doubt: wording.say("doubts", reason, values) }),
+    ),
+    ...stubborn.map(({ reason, values }) =>
+      wording.say("brief", "stubborn", { doubt: wording.say("doubts", reason, values) }),
+    ),
+    ...contradictions.map(({ rating, label, pump }) =>
+      wording.say("brief", "contradiction", {
+        rating: ratings[rating].title,
+        label: showFact(rating, label),
+        pump: showFact(rating, pump),
+      }),
+    ),
+  ];
+}
+
+function motorLines(assessment: Assessment, knowledge: Knowledge): readonly string[] {
+  const { match, nameplate, site } = assessment;
+  const { wording } = knowledge;
+  const speaker = createSpeaker(wording, terms);
+  if (match === null) return [];
+  const best = match.motors[0];
+  if (!best) {
+    const question = { nameplate, site, on: knowledge.on };
+    const miss = nearestMiss(matchStock(question, knowledge.catalogue.motors, { all: true }));
+    if (!miss) return [wording.say("brief", "fits.none")];
+    const reason = speaker.say("reasons", miss.why.reason, miss.why.values);
+    return [
+      wording.say("brief", "fits.none"),
+      wording.say("brief", "nearest", { motor: motorName(miss.judged.motor), reason }),
+    ];
+  }
+  const why = decisiveFinding(best);
+  const others = match.motors.slice(1, 3).map(({ motor }) => motor.sku);
+  const jobs = changeItems(best, { moreFlow: false }).map(
+    ({ key, values, need }) =>
+      `${speaker.say("work", key, values)}${need === "optional" ? " (optional)" : ""}`,
+  );
+  return [
+    speaker.say("brief", `fits.${best.verdict}`, {
+      motor: motorName(best.motor),
+      price: priceText(best.motor, speaker),
+      stock: stockText(best.motor, speaker),
+    }),
+    ...(why ? [speaker.say("brief", "why", { reason: speaker.say("reasons", why.reason, why.values) })] : []),
+    ...(others.length > 0 ? [speaker.say("brief", "next", { motors: others.join(", ") })] : []),
+    ...(best.verdict === "undecided" ? [] : [speaker.say("brief", "work", { work: jobs.join("; ") })]),
+    ...costLine(best, assessment, knowledge),
+    ...circuitLine(best, wording),
+  ];
+}
+
+function costLine(
+  best: JudgedMotor,
+  { nameplate, site }: Assessment,
+  { wording, shop }: Knowledge,
+): readonly string[] {
+  const use = useOf(site, shop);
+  const before = costOfLabel(nameplate, use);
+  const after = costOfMotor(best.motor, use);
+  if (!before || !after) return [];
+  return [
+    wording.say("brief", "cost", {
+      before: roundUsd(before.usdPerYear),
+      after: roundUsd(after.usdPerYear),
+      hours: use.hoursPerDay,
+      cents: Math.round(use.pricePerKwh * 1000) / 10,
+    }),
+  ];
+}
+
+/** Figures for the electrician's talk go to staff only, never into a customer's message. */
+function circuitLine({ motor: { label } }: JudgedMotor, wording: Wording): readonly string[] {
+  const volts = label.volts && Math.max(...label.volts);
+  if (label.hp === undefined || volts === undefined || label.phase === undefined) return [];
+  const circuit = motorCircuit(label.hp, volts, label.phase);
+  if (!circuit) return [];
+  return [
+    wording.say("brief", "circuit", {
+      table: circuit.tableAmps,
+      volts,
+      wire: circuit.conductorMinAmps,
+      breaker: circuit.breakerNextStandardAmps ?? circuit.breakerMaxAmps,
+    }),
+  ];
+}
+
+function openLines({ match, ask }: Assessment, wording: Wording): readonly string[] {
+  const unsettled = (match?.motors[0]?.findings ?? []).flatMap(({ outcome, needs }) =>
+    outcome === "not-known" ? needs : [],
+  );
+  const names = [...new Set([...ask, ...unsettled])]
+    .filter(isRatingName)
+    .map((rating) => ratings[rating].title);
+  return names.length > 0 ? [wording.say("brief", "open", { ratings: names.join(", ") })] : [];
+}
+
+function lastWords({ lines }: Thread, wording: Wording): readonly string[] {
+  const last = lines.findLast(({ from }) => from === "customer");
+  return last ? [wording.say("brief", "said", { words: oneLine(last.text) })] : [];
+}
+
+function oneLine(text: string): string {
+  const flat = text.replace(/\s+/g, " ").trim();
+  return flat.length > 160 ? `${flat.slice(0, 159)}…` : flat;
+}
+
+function fit(lines: readonly string[]): string {
+  const kept: string[] = [];
+  let length = 0;
+  for (const line of lines) {
+    length += line.length + 1;
+    if (length > BRIEF_CHARACTERS) return [...kept, "…"].join("\n");
+    kept.push(line);
+  }
+  return kept.join("\n");
+}

@@ -1,0 +1,38 @@
+import { chatInTerminal } from "./channels/terminal/chat.ts";
+import { openDesk } from "./compose.ts";
+import { readConfig } from "./config.ts";
+import { showFacts } from "./conversation/speaker.ts";
+import { endKindly } from "./exit.ts";
+
+/** Starts the desk: the terminal chat on the configured store. */
+export async function startTerminal(
+  options: { catalogueFile?: string; storeFile?: string } = {},
+): Promise<void> {
+  const now = () => new Date().toISOString();
+  const desk = await openDesk(readConfig(), {
+    ...options,
+    today: now().slice(0, 10),
+    onTrouble: ({ id }, error) =>
+      process.stderr.write(`Message ${id} could not be handled: ${String(error)}\n`),
+  });
+  const { wording } = desk.content;
+  await chatInTerminal({
+    engine: desk.engine,
+    store: desk.store,
+    input: process.stdin,
+    output: process.stdout,
+    interactive: process.stdin.isTTY === true,
+    columns: process.stdout.columns ?? 80,
+    now,
+    greeting: async (known) => {
+      if (!known) return wording.say("replies", "hello", { shop: desk.shop.name });
+      const facts = showFacts((await desk.engine.thread("terminal")).facts);
+      return facts === ""
+        ? wording.say("replies", "opening")
+        : wording.say("replies", "welcomeBack", { facts });
+    },
+  });
+  await desk.close();
+}
+
+if (process.argv[1] === import.meta.filename) await endKindly(() => startTerminal());
