@@ -24,6 +24,11 @@ test.each([
   expect(judged({ volts: [230], serviceFactorAmps: [amps] }).outcome).toBe(outcome);
 });
 
+test("exactly 2 % above still holds, though the binary quotient is a hair more", () => {
+  const plate = { volts: [230], amps: [4.1] };
+  expect(judged({ volts: [230], amps: [4.182] }, 240, plate).outcome).toBe("holds");
+});
+
 test("a higher current is for an electrician: NEC 430.22(A) and 430.52 size wire and breaker", () => {
   const finding = judged({ volts: [230], serviceFactorAmps: [10] });
   expect(finding.work).toEqual([{ key: "electrician-circuit", values: { oldAmps: 8, newAmps: 10 } }]);

@@ -55,6 +55,7 @@ describe("total horsepower", () => {
     [1.65, 1.816, "needs-work"],
     [1, 1.1, "holds"],
     [3, 3.3, "holds"],
+    [0.5045, 0.55495, "holds"], // exactly 1.10, though the binary quotient is a hair above
   ])("old %s, new %s: %s", (old, fresh, outcome) => {
     expect(judged({ totalHp: old }, { totalHp: fresh }).outcome).toBe(outcome);
   });
