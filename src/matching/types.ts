@@ -35,13 +35,13 @@ export type RuleName = (typeof ruleNames)[number];
 
 export type Outcome = "holds" | "needs-work" | "rules-out" | "not-known";
 
-/** A part or a job that a motor change needs; wording in `intents/work.json` under `key`. */
+/** A part or a job that a motor change needs; wording in `intents/answers/work.json` under `key`. */
 export interface Work {
   readonly key: string;
   readonly values: Readonly<Record<string, string | number>>;
 }
 
-/** What one rule says of one motor. `reason` is a key of `intents/reasons.json`, `values` fill its blanks. */
+/** What one rule says of one motor. `reason` is a key of `intents/answers/reasons.json`, `values` fill its blanks. */
 export interface Finding {
   readonly rule: RuleName;
   readonly outcome: Outcome;
