@@ -1,4 +1,5 @@
 import type { Candidate, Claim } from "./candidate.ts";
+import { insideFigure } from "./judge.ts";
 import type { Name } from "./naming.ts";
 import { valuesOf } from "./propose.ts";
 import { isMark, type Token } from "./token.ts";
@@ -33,7 +34,7 @@ function joinsRun(tokens: readonly Token[], names: readonly (readonly Name[])[],
 }
 
 function between(token: Token | undefined): boolean {
-  return token?.kind === "break" || isMark(token, "|", ",", "/", "-", ".", ":", ";", "&", "_", "+", "\\");
+  return (token?.kind === "break" && !token.blank) || isMark(token, "|", ",", "/", "-", ":", ";", "&", "_", "+", "\\") || (isMark(token, ".") && Boolean(token?.chunk.text.includes(".")));
 }
 
 /** The cuts of a run of names: the longest names first, and every other cut while there are few. */
@@ -80,7 +81,7 @@ function fill(
       continue;
     }
     const parsed = valuesOf(name.rating, tokens, at, undefined, -0.3)
-      .filter(({ fit }) => fit > -1.3)
+      .filter(({ fit, end }) => fit > -1.3 && !insideFigure(tokens, end))
       .sort((a, b) => b.fit - a.fit)[0];
     if (!parsed) return undefined;
     const worth = 2 + parsed.fit;

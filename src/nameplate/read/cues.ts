@@ -15,28 +15,26 @@ export const homeCues: readonly string[] = list(`
   motor, este, este motor, one im asking about, one i care about, one that went out, one that
   burned, one that failed, failed one, this thing, old one says, the pool one, main pump, its now,
   one to replace, one im replacing, one i am replacing, el muerto, el quemado, el que se quemo, el
-  que murio, el malo, the bad, one acting up
+  que murio, el malo, the bad, one acting up, it wrong, wrong before, got it wrong
 `);
 
 /** Equipment, parts and papers with figures of their own. */
 export const otherThings: readonly string[] = list(`
   the box, box says, la caja, water temp, air temp, air was, pool light, pool lights, lid, the seal,
   house panel, impeller, impellers, impulsor, diffuser, volute, wet end, wetend, pump body, pump
-  housing, pump lid, housing, casing, strainer, basket, strainer pot, lid, o ring, oring, o rings,
-  seal, shaft seal, seal plate, gasket, carton, box, caja, package, packaging, shipping label,
-  receipt, recibo, manual, invoice, paperwork, website, listing, catalog page, ad, brochure, flyer,
-  filter, filtro, heater, calentador, chlorinator, chlorine generator, salt cell, salt system,
-  timer, timer box, time clock, light, lights, blower, booster, booster pump, cleaner, cleaner pump,
-  robot, fountain, fountain motor, waterfall, waterfall one, waterfall pump, attic fan, fan,
-  compressor, air conditioner, ac unit, condenser, dryer, washer, well pump, sump pump, generator,
-  transformer, outlet strip, power strip, extension cord, drill, table saw, saw, garage door,
-  garage, hot tub, jacuzzi, spa blower, spa motor, spa pump, sprinkler pump, irrigation pump, sub
-  panel, subpanel, panel label, switch, relay, contactor, wire nut, conduit, solar, valve,
-  multiport, skimmer, vacuum, sweep, pressure washer, treadmill, tractor, mower, vfd box,
-  controller, control box, automation, spare, spare one, spare motor, the pump itself, pump case,
-  pump cover, tapa, carcasa de la bomba, cuerpo de la bomba, bomba, fuente, ventilador, cord, plug,
-  gfci, thermal protector, fuse box, meter box, trap, union, pipe, pipes, plumbing, golf cart,
-  water, agua, air, pool, alberca, piscina, picture, video, lift, yard, house
+  housing, pump lid, housing, casing, strainer, basket, strainer pot, o ring, oring, o rings, shaft
+  seal, seal plate, gasket, carton, package, packaging, shipping label, receipt, recibo, manual,
+  invoice, paperwork, website, catalog page, brochure, flyer, filter, filtro, heater, calentador,
+  chlorinator, chlorine generator, salt cell, salt system, timer, timer box, time clock, blower,
+  booster, booster pump, cleaner, cleaner pump, robot, fountain, fountain motor, waterfall,
+  waterfall one, waterfall pump, attic fan, fan, compressor, air conditioner, ac unit, condenser,
+  dryer, washer, well pump, sump pump, generator, transformer, outlet strip, power strip, extension
+  cord, drill, table saw, saw, garage door, hot tub, jacuzzi, spa blower, spa motor, spa pump,
+  sprinkler pump, irrigation pump, sub panel, subpanel, panel label, relay, contactor, wire nut,
+  conduit, multiport, vacuum, sweep, pressure washer, treadmill, tractor, mower, vfd box,
+  controller, control box, automation, spare one, spare motor, the pump itself, pump case, pump
+  cover, tapa, carcasa de la bomba, cuerpo de la bomba, fuente, ventilador, gfci, thermal protector,
+  fuse box, meter box, golf cart, rental, cabin, gauge, log, maintenance log
 `);
 
 /** People whose equipment is not in question; they count with a possessive or a verb of having. */
@@ -60,7 +58,7 @@ export const earlierCues: readonly string[] = list(`
   used to, used to have, used to be, previously, previous, previous one, previous motor, the one
   before, one before, before that, before this, earlier motor, earlier one, original one,
   originally, original motor, the original, first one was, first was, 2nd was, second was, second,
-  last one was, last motor, last one, old one was, old motor was, old pump was, old pump had, old
+  last one was, last motor, old one was, old motor was, old pump was, old pump had, old
   one had, old motor had, years ago, years back, back in, replaced a, replaced in, had put, i put, i
   had, i typed, i wrote, i said, i told, id said, had typed, had written, had said, told you, sent
   before, said before, earlier i, antes tenia, antes era, el anterior, la anterior, anterior, el
@@ -86,7 +84,7 @@ export const wishCues: readonly string[] = list(`
   un, get a bigger, bigger, replace it with, replace with, one with, get a, buy a, giving away,
   craigslist, en oferta, vi un, vi uno, encontre un, deseo, quote me, quote for a, put in a, new
   motor, stronger, downsize, down to a, go down to, going down to, candidate, proposed, replacement
-  motor is, replacement is, your site, your website, you list, you have listed, you sell
+  motor is, replacement is, your site, your website, you list, you have listed, you sell, if youve, if youd, anything in, anything with, anything under, something in, something with, something around
 `);
 
 /** Figures read from an instrument: current, voltage and speed measured are no ratings. */
@@ -107,14 +105,14 @@ export const generalQuestionCues: readonly string[] = list(`
   diferencia, diferencia, significa, quiere decir, cuantos, es igual, matter, generally, supposed to
   be, in theory, hypothetically, convert, fit a, fits a, work with, por que, que es, cual es, how do
   i, how come, ok to, okay to, safe to, legal, allowed, curious, wondering, wonder if, do all, are
-  all, is it true, ever make, make them, exist
+  all, is it true, ever make, make them, exist, if a, a motor rated, generally speaking, do i need
 `);
 
 /** First words of a clause that asks. */
 export const questionOpeners: readonly string[] = list(`
   what, whats, how, hows, why, which, does, do, did, is, are, can, could, would, will, should, who,
   when, where, que, cual, como, cuanto, cuantos, puedo, sirve, funciona, es, se puede, any chance,
-  isnt, arent, doesnt, wouldnt, cant, por que, son, hay
+  isnt, arent, doesnt, wouldnt, cant, por que, son, hay, if, got
 `);
 
 /** The thing just named still works, so it is not the one in question if another one is. */

@@ -1,12 +1,39 @@
 import type { Candidate } from "./candidate.ts";
 import type { Name } from "./naming.ts";
-import type { Token } from "./token.ts";
+import { goTogether, suits } from "./plausible.ts";
+import { isMark, type Token } from "./token.ts";
 
 /** What it costs to leave a token unexplained. */
 function silence(token: Token, names: readonly Name[]): number {
   if (token.kind === "number") return 1.2;
   if (token.kind === "partial" || token.kind === "code") return 0.3;
   return names.some((name) => !name.weak) ? 0.3 : 0;
+}
+
+const cutCost = 2;
+
+/** True when this place lies inside one written figure: 115/230, 1 1/2. */
+export function insideFigure(tokens: readonly Token[], at: number): boolean {
+  const joint = tokens[at]?.kind === "mark" ? at : at - 1;
+  const mark = tokens[joint];
+  const first = tokens[joint - 1];
+  const second = tokens[tokens[joint + 1]?.kind === "break" ? joint + 2 : joint + 1];
+  if (mark?.kind === "mark" && first?.kind === "number" && second?.kind === "number") {
+    const tight = isMark(mark, "/") || (isMark(mark, "-") && mark.glued && second.glued);
+    return tight && related(first.value, second.value);
+  }
+  const [before, here, slash, under] = [tokens[at - 1], tokens[at], tokens[at + 1], tokens[at + 2]];
+  if (before?.kind !== "number" || here?.kind !== "number" || under?.kind !== "number") return false;
+  const mixed = Number.isInteger(before.value) && before.value < 10 && Number.isInteger(here.value);
+  return mixed && isMark(slash, "/") && here.value < under.value && under.value <= 16;
+}
+
+/** Two figures that may be the two values of one rating, or a fraction. */
+function related(first: number, second: number): boolean {
+  if (first <= 16 && second <= 16) return true;
+  return (["volts", "amps", "rpm", "hz"] as const).some(
+    (rating) => goTogether(rating, first, second) && suits(rating, first) > 0.5 && suits(rating, second) > 0.5,
+  );
 }
 
 /**
@@ -19,7 +46,11 @@ export function judge(
   candidates: readonly Candidate[],
 ): Candidate[] {
   const ending: Candidate[][] = Array.from({ length: tokens.length + 1 }, () => []);
-  for (const candidate of candidates) ending[candidate.end]?.push(candidate);
+  for (const candidate of candidates) {
+    const cuts = Number(insideFigure(tokens, candidate.start)) + Number(insideFigure(tokens, candidate.end));
+    const score = candidate.score - cutCost * cuts;
+    if (score > 0) ending[candidate.end]?.push(cuts > 0 ? { ...candidate, score } : candidate);
+  }
   const best: { score: number; candidate: Candidate | undefined }[] = [{ score: 0, candidate: undefined }];
   for (let at = 1; at <= tokens.length; at++) {
     const token = tokens[at - 1];

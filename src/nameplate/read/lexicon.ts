@@ -113,7 +113,7 @@ export const valuePhrases: readonly (readonly [RatingName, string | number, read
     "square",
     list(`
   square flange, square face, square mount, square, squared, squarish, brida cuadrada, cara
-  cuadrada, cuadrada, cuadrado, square bolt pattern
+  cuadrada, cuadrada, cuadrado, square bolt pattern, in a square, face square, flange square, mount square, mounting square, brida cuadrado
 `),
   ],
   [
@@ -121,7 +121,7 @@ export const valuePhrases: readonly (readonly [RatingName, string | number, read
     "round",
     list(`
   round flange, round face, round mount, round, c face, c flange, brida redonda, cara redonda,
-  redonda, redondo, circular
+  redonda, redondo, circular, face round, flange round, mount round
 `),
   ],
   [
@@ -138,7 +138,7 @@ export const valuePhrases: readonly (readonly [RatingName, string | number, read
     "threaded",
     list(`
   threaded shaft, threaded, threads, screw on shaft, roscado, roscada, rosca, con rosca, eje
-  roscado, flecha roscada
+  roscado, flecha roscada, shaft threaded, impeller screws on, impeller screws onto, impeller screwed, impeller threads on, screws onto the shaft, screws on the shaft, screw threads, shaft has threads
 `),
   ],
   [
@@ -146,7 +146,7 @@ export const valuePhrases: readonly (readonly [RatingName, string | number, read
     "keyed",
     list(`
   keyed shaft, keyed, keyway, key way, key slot, cunero, cuna, con cuna, chaveta, chavetero, con
-  chaveta, eje con cuna, eje con chaveta, flecha con cuna, enchavetado
+  chaveta, eje con cuna, eje con chaveta, flecha con cuna, enchavetado, shaft keyed, slot for a key, a key on the shaft, shaft has a key, with a key, key on it, square key
 `),
   ],
   [
@@ -154,15 +154,15 @@ export const valuePhrases: readonly (readonly [RatingName, string | number, read
     "single",
     list(`
   single speed, 1 speed, one speed, una velocidad, 1 velocidad, una sola velocidad, 1 sola
-  velocidad, velocidad unica, velocidad simple, single spd
+  velocidad, velocidad unica, velocidad simple, single spd, speed single, single velocidad
 `),
   ],
   [
     "speedKind",
     "two",
     list(`
-  2 speed, 2 speeds, dual speed, two speed, dos velocidades, 2 velocidades, doble velocidad, 2 spd,
-  dual spd
+  2 speed, 2 speeds, dual speed, two speed, dos velocidades, 2 velocidades, doble velocidad, 2 spd, 2 sp,
+  dual spd, speed two, speed dual, speed 2, speeds 2, 2 velocidad
 `),
   ],
   [
@@ -170,7 +170,7 @@ export const valuePhrases: readonly (readonly [RatingName, string | number, read
     "variable",
     list(`
   variable speed, variable speeds, velocidad variable, var speed, variable spd, vari speed,
-  velocidades variables
+  velocidades variables, speed variable
 `),
   ],
   [
@@ -178,14 +178,14 @@ export const valuePhrases: readonly (readonly [RatingName, string | number, read
     1,
     list(`
   single phase, 1 phase, single ph, monofasico, monofasica, una fase, 1 fase, 1 ø, 1 ph, single ø,
-  fase unica, single phas
+  fase unica, single phas, phase single, phases single, ph single
 `),
   ],
   [
     "phase",
     3,
     list(`
-  3 phase, three ph, trifasico, trifasica, 3 fases, tres fases, 3 ø, 3 ph, triple phase
+  3 phase, three ph, trifasico, trifasica, 3 fases, tres fases, 3 ø, 3 ph, triple phase, phase three, phases 3
 `),
   ],
   [

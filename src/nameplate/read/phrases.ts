@@ -15,6 +15,12 @@ export interface PhraseMatch<T> {
 /** Many phrases looked up at once: time per token is bounded by the longest phrase. */
 export class PhraseBook<T> {
   readonly #root: Node<T> = { next: new Map(), found: [] };
+  readonly #colons: boolean;
+
+  /** With `colons`, a colon inside a phrase does not part it: "SPEED: SINGLE". */
+  constructor({ colons = false } = {}) {
+    this.#colons = colons;
+  }
 
   add(phrase: string, meaning: T): this {
     let node = this.#root;
@@ -45,13 +51,18 @@ export class PhraseBook<T> {
     let node: Node<T> | undefined = this.#root;
     for (let at = start; at < tokens.length && node; at++) {
       const token = tokens[at];
-      if (!token || token.kind === "break" || token.kind === "partial") break;
+      if (!token || token.kind === "partial") break;
       const next: Node<T> | undefined = node.next.get(token.norm);
       if (!next) {
         // An abbreviation's dot or a hyphen inside a phrase does not part it.
-        const skipped = at > start && token.kind === "mark" && (token.norm === "." || token.norm === "-");
+        const skipped = at > start && token.kind === "mark" && (token.norm === "." || token.norm === "-" || (this.#colons && token.norm === ":"));
         const following = tokens[at + 1];
-        if (skipped && token.glued && following && node.next.has(following.norm)) continue;
+        const abbreviated = token.norm !== "." || following?.glued || (tokens[at - 1]?.norm.length ?? 9) <= 5;
+        if (skipped && abbreviated && token.glued && following && node.next.has(following.norm)) continue;
+        // A phrase may run over a line end on a narrow label.
+        const wrapped = at > start && token.kind === "break" && !token.blank && following;
+        const dotWrapped = skipped && following?.kind === "break" && !following.blank;
+        if ((wrapped && node.next.has(following.norm)) || (dotWrapped && node.next.has(tokens[at + 2]?.norm ?? ""))) continue;
         break;
       }
       node = next;

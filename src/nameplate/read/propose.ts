@@ -26,7 +26,7 @@ export function namedBefore(tokens: readonly Token[], names: readonly (readonly 
   const candidates: Candidate[] = [];
   for (const starting of names)
     for (const name of starting)
-      for (const link of linksAfter(tokens, names, name))
+      for (const link of isArticle(tokens, name) ? [] : linksAfter(tokens, names, name))
         for (const parsed of valuesOf(name.rating, tokens, link.at, name, link.cost)) {
           const direct = link.at === name.end;
           const lower = name.weak && !name.upper && link.cost > -0.1 ? 0.8 : 0;
@@ -42,6 +42,16 @@ export function namedBefore(tokens: readonly Token[], names: readonly (readonly 
         }
   return candidates;
 }
+
+/** "a" after an ordinary word is the article, not the sign for amps. */
+function isArticle(tokens: readonly Token[], name: Name): boolean {
+  const token = tokens[name.start];
+  if (name.end > name.start + 1 || token?.norm !== "a") return false;
+  const before = tokens[name.start - 1];
+  if (before?.kind === "word") return before.norm.length > 1 && !labelWords.has(before.norm);
+  return before === undefined && !token.upper && tokens[name.end]?.kind === "word";
+}
+const labelWords = new Set(["hp", "volts", "cont", "rpm", "hz", "ph", "square", "keyed", "threaded", "max", "vac", "continuous", "phase", "speed", "round"]);
 
 const spelledBefore: readonly RatingName[] = [
   "hp",
@@ -66,7 +76,8 @@ export function namedAfter(tokens: readonly Token[], names: readonly (readonly N
     const kind = tokens[at]?.kind;
     if (kind !== "number" && kind !== "partial" && kind !== "code") continue;
     for (const rating of kind === "code" ? codes : spelledBefore)
-      for (const parsed of valuesOf(rating, tokens, at, undefined, 0))
+      for (const parsed of valuesOf(rating, tokens, at, undefined, 0)) {
+        if (parsed.united) candidates.push(candidate(rating, at, parsed, at, 2.6 + parsed.fit));
         for (let next = parsed.end; next <= Math.min(parsed.end + 3, tokens.length - 1); next++)
           for (const name of names[next] ?? []) {
             if (name.rating !== rating) continue;
@@ -83,6 +94,7 @@ export function namedAfter(tokens: readonly Token[], names: readonly (readonly N
             if (score < floor) continue;
             candidates.push({ start: at, end: name.end, score, claims: [claim(rating, parsed, at, score)] });
           }
+      }
   }
   return candidates;
 }

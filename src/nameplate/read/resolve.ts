@@ -5,6 +5,7 @@ import { type Clause, type Cue, clausesOf, findCues } from "./clauses.ts";
 import type { Name } from "./naming.ts";
 import { goTogether, suits } from "./plausible.ts";
 import { type Owner, ownersOf } from "./scope.ts";
+import { openQuestions, selfEvident } from "./selfEvident.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 import { listRatings, parseValue } from "./values.ts";
 
@@ -37,7 +38,17 @@ export function resolve(
   }
   standing = retract(tokens, cues, clauses, standing);
   standing.push(...corrected(tokens, cues, explained, owners, [...stated]));
-  standing.push(...answers(tokens, explained, owners, expecting, standing));
+  const placed = (claim: Claim): Standing => ({ ...claim, from: claim.start, to: claim.end });
+  const ofLabel = (claim: Claim) => owners[claim.start] === "label";
+  const free = [...explained];
+  for (const claim of standing) free.fill(true, claim.start, claim.end);
+  for (const more of [openQuestions(tokens, names, free, standing), selfEvident(tokens, free, standing)]) {
+    const kept = more.filter(ofLabel).map(placed);
+    standing.push(...kept);
+    for (const claim of kept) free.fill(true, claim.start, claim.end);
+  }
+  standing = standing.filter((claim) => !isCapacitorRating(claim, standing));
+  standing.push(...answers(tokens, free, owners, expecting, standing));
   standing.sort((a, b) => a.start - b.start);
   standing = halved(clauses, cues, standing);
   standing = standing.filter(
@@ -78,6 +89,13 @@ export function resolve(
   return { readings, unreadable };
 }
 
+/** A capacitor's own voltage stands beside its microfarads and is no rating of the motor. */
+function isCapacitorRating(claim: Standing, claims: readonly Standing[]): boolean {
+  if (claim.rating !== "volts" || !Array.isArray(claim.value) || claim.value.length !== 1) return false;
+  const volts = Number(claim.value[0]);
+  return volts >= 160 && claims.some(({ rating, from, to }) => rating === "capacitorUf" && claim.from - to <= 3 && claim.from >= to && volts !== 230 && volts !== 208 && from < claim.from);
+}
+
 const measurable = new Set<RatingName>(["amps", "volts", "serviceFactorAmps", "rpm", "hz", "kw"]);
 
 function counts(owners: readonly Owner[], claim: Standing): boolean {
@@ -86,6 +104,8 @@ function counts(owners: readonly Owner[], claim: Standing): boolean {
     claim.rating,
   );
   if (owner === "label") return true;
+  // The end of the shaft and the face are described by what they carry: "the impeller screws on".
+  if (owner === "part") return claim.rating === "shaft" || claim.rating === "flange" || claim.rating === "pumpModel";
   if (ofPlace)
     return (
       owner === "measured" ||
@@ -375,6 +395,11 @@ function settle(
   return joined ?? last;
 }
 
+function pairs(rating: RatingName, one: unknown, other: unknown): boolean {
+  if (!Array.isArray(one) || !Array.isArray(other)) return false;
+  return one.every((a) => other.every((b) => a === b || goTogether(rating, Number(a), Number(b))));
+}
+
 function corrects(cues: readonly Cue[], claims: readonly Standing[]): boolean {
   const first = claims[0]?.end ?? 0;
   const last = claims.at(-1)?.start ?? 0;
@@ -425,7 +450,7 @@ function illegible(
   for (let at = 0; at < tokens.length; at++) {
     const longest = [...(names[at] ?? [])].sort((a, b) => b.end - a.end)[0];
     if (!longest) continue;
-    if (!taken.has(at) && owners[at] === "label") free.push(longest);
+    if (!taken.has(at) && owners[at] === "label" && namesRating(tokens, longest)) free.push(longest);
     at = longest.end - 1;
   }
   const sentenceAt = (at: number) =>
@@ -472,6 +497,15 @@ function illegible(
   }
   for (const name of free) if (blankAfter(tokens, name)) found.add(name);
   return [...found];
+}
+
+/** An everyday word names a rating here only with an article, in capitals, or before a colon. */
+function namesRating(tokens: readonly Token[], name: Name): boolean {
+  if (!name.weak) return true;
+  const single = name.end === name.start + 1 && (tokens[name.start]?.norm.length ?? 0) === 1;
+  const labelled = isMark(tokens[name.end], ":", "=") || (isMark(tokens[name.end], "?", "-", "_") && isMark(tokens[name.end + 1], "?", "-", "_"));
+  if (single) return labelled && name.upper;
+  return labelled || name.upper || isWord(tokens[name.start - 1], "the", "el", "la", "my", "lo");
 }
 
 /** "SF ???", "AMPS: --", "HP ____": a place left empty. */

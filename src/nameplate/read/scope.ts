@@ -3,7 +3,7 @@ import { type Clause, type Cue, type CueKind, findEntities } from "./clauses.ts"
 import { isMark, isWord, type Token } from "./token.ts";
 
 /** Whose figure a token carries. `measured` covers only what an instrument measures. */
-export type Owner = "label" | "other" | "neighbour" | "measured" | "asked";
+export type Owner = "label" | "other" | "neighbour" | "measured" | "asked" | "part";
 
 const foreign: Partial<Record<CueKind, Owner>> = {
   thing: "other",
@@ -59,6 +59,7 @@ export function ownersOf(
   let inherited: Owner = "label";
   let heading: Owner | undefined;
   let sentence = -1;
+  let quoted: number | undefined;
   for (const [index, clause] of clauses.entries()) {
     const before = clauses[index - 1];
     if (clause.sentence !== sentence) {
@@ -71,6 +72,13 @@ export function ownersOf(
       owners.fill("asked", clause.start, clause.end);
       continue;
     }
+    if (isMark(tokens[clause.start], ">") && (!before || before.closing.startsWith("\n"))) quoted = clause.sentence;
+    if (quoted === clause.sentence || (quoted !== undefined && before && !before.closing.startsWith("\n"))) {
+      quoted = clause.sentence;
+      owners.fill("other", clause.start, clause.end);
+      continue;
+    }
+    quoted = undefined;
     const entity = entities[clause.start];
     let owner: Owner = entity ?? inherited;
     if (alive.has(clause.sentence) && owner === "label") owner = "other";
@@ -86,7 +94,9 @@ export function ownersOf(
       cued = true;
     }
     owners.fill(owner, from, clause.end);
-    const figures = claims.some((claim) => claim.start >= clause.start && claim.start < clause.end);
+    const figures =
+      claims.some((claim) => claim.start >= clause.start && claim.start < clause.end) ||
+      tokens.slice(clause.start, clause.end).some(({ kind }) => kind === "number");
     const announces = clauses[index]?.closing === ":" || isMark(tokens[clause.end - 1], ":");
     if (cued || entity)
       inherited =
@@ -94,7 +104,7 @@ export function ownersOf(
     if (announces && cued && (clause.closing === "\n" || tokens[clause.end]?.kind === "break"))
       heading = owner;
     else if (cued && owner === "label") heading = undefined;
-    else if (cued && !figures && clause.closing === "\n") heading = owner;
+    else if (cued && !figures && clause.closing === "\n" && clause.end - clause.start <= 4) heading = owner;
   }
   return owners;
 }
@@ -125,6 +135,7 @@ function turn(
     cues.some((other) => other.kind === "home" && other.start === cue.end)
   )
     return undefined;
+  if (cue.kind === "thing" && /^(?:impell|impulsor|diffuser|volute|seal|wet ?end|housing)/.test(cue.phrase)) return "part";
   return foreign[cue.kind];
 }
 

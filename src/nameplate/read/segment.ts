@@ -34,6 +34,7 @@ for (const phrases of [
     "x",
     "and",
     "or",
+    "ish",
     "to",
     "at",
     "max",
@@ -54,7 +55,7 @@ const longestRun = 300;
 
 /** Letters that end a frame designation, by the customary frame numbers (NEMA MG 1 part 4: two or three digits). */
 const frameNumber = /^(?:42|48|56|66|140|143|145|182|184)$/;
-const frameLetters = /^(?:Y|YZ|YN|J|JM|JP|C|CZ|Z|H|HC|HZ|N|R|T|TC|TY|A|D|F|S)/i;
+const frameLetters = /^(?:Y[ZN]?|J[MP]?|CZ?|Z|HC|H|N|R|T[CY]?|S)/i;
 
 interface Step {
   readonly cost: number;
@@ -111,11 +112,16 @@ function offerNumbers(run: string, start: number, offer: (piece: Segment, cost: 
       if (isDigit(run[at + 1])) continue;
       const dotted = /^.\..$/.test(run.slice(start, at + 1));
       if ((digits > 0 || (dotted && run.length <= 5)) && readDigits(norm))
-        offer({ kind: "number", start, end: at + 1, norm, lookalikes }, 0.5 + 0.8 * lookalikes);
+        offer({ kind: "number", start, end: at + 1, norm, lookalikes }, 0.5 + 0.8 * lookalikes + (isDotOfName(run, start, norm) ? 0.3 : 0));
     } else if ((character === "." || character === ",") && digitLike(run[at + 1]) !== undefined)
       norm += character;
     else break;
   }
+}
+
+/** In `FR.56Y` and `V.230` the dot belongs to the name, in `HP.75` to the figure. */
+function isDotOfName(run: string, start: number, norm: string): boolean {
+  return /^\.(?:\d{3,}|48|56)/.test(norm) && start > 0 && /\p{L}/u.test(run[start - 1] ?? "");
 }
 
 function offerWords(

@@ -25,7 +25,7 @@ const facts = new PhraseBook<SiteFact>()
   the panel, panel is, at the box, at the pump, at the disconnect, to the pump, to the pad, house
   is, house has, receptacle, connected to, strapped for, set for, set to, set up for, setup for,
   switched to, jumpered for, voltage at the house, my power is, power is, house power, my house,
-  wiring is, wiring, electrician says its, toma, tomacorriente, conectado a, conectada a,
+  wiring is, electrician says its, toma, tomacorriente, conectado a, conectada a,
   alimentacion, enchufe, cableado, cableado a, cableado para, la casa, corriente de la casa, linea
   de, la linea, llega, llegan, le llega, le llegan, here at the house, power coming in, voltage
   here, mains, line is
@@ -85,6 +85,22 @@ function one(
 ): Candidate {
   const claim: Claim = { rating, value, start: from, end: to, score };
   return { start, end, score, claims: [claim] };
+}
+
+/** "double pole", "a double 15 amp breaker", "20 amp double": the poles said along with the amps. */
+function withPoles(tokens: readonly Token[], breaker: Candidate): Candidate {
+  for (let at = Math.max(0, breaker.start - 3); at <= breaker.end && at < tokens.length; at++) {
+    const phrase = poles.longestAt(tokens, at);
+    const token = tokens[at];
+    const word = isWord(token, "double", "doble", "dbl", "dual") ? 2 : isWord(token, "single", "sencillo", "simple") ? 1 : undefined;
+    const value = phrase?.found[0] ?? word;
+    if (value === undefined) continue;
+    if (at < breaker.start && !tokens.slice(at, breaker.start).every((between) => between.kind === "word" || isMark(between, "-"))) continue;
+    const end = phrase?.end ?? at + 1;
+    const claim: Claim = { rating: "breakerPoles", value, start: at, end, score: breaker.score };
+    return { ...breaker, start: Math.min(at, breaker.start), end: Math.max(end, breaker.end), score: breaker.score + 1, claims: [...breaker.claims, claim] };
+  }
+  return breaker;
 }
 
 const ampWords = list(`
@@ -179,7 +195,7 @@ function amperesOf(tokens: readonly Token[], at: number): Candidate[] {
   if (!isWord(before, "on", "own", "dedicated", "en")) return [];
   const next = isMark(tokens[at + 1], "-") ? at + 2 : at + 1;
   if (!isWord(tokens[next], ...ampWords) || suits("breakerAmps", number.value) < 2) return [];
-  return [one("breakerAmps", number.value, at, next + 1, at, at + 1, 5)];
+  return [withPoles(tokens, one("breakerAmps", number.value, at, next + 1, at, at + 1, 5))];
 }
 
 const kwh = list(`
@@ -194,7 +210,7 @@ function price(tokens: readonly Token[], at: number): Candidate[] {
   const start = dollars ? at - 1 : at;
   let end = at + 1;
   const cents =
-    isWord(tokens[end], "cents", "cent", "centavos", "c", "ctvs", "cts") || isMark(tokens[end], "¢");
+    isWord(tokens[end], "cents", "cent", "centavos", "ctvs", "cts", "centimos") || isMark(tokens[end], "¢");
   if (cents) end += 1;
   let next = end;
   while (

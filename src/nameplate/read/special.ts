@@ -34,6 +34,7 @@ function parseLetter(rating: RatingName, tokens: readonly Token[], at: number, c
 
 function parseMinutes(tokens: readonly Token[], at: number): Parsed[] {
   const token = tokens[at];
+  if (isWord(token, "cont", "continuous", "continuo", "continua", "contin")) return [{ end: at + 1, value: "continuous", fit: 2 }];
   if (token?.kind !== "number") return [];
   const next = isMark(tokens[at + 1], "-") ? at + 2 : at + 1;
   const unit = tokens[next];
@@ -80,6 +81,8 @@ function parseIdentifier(
   if (token.kind === "partial") return [{ end, value: undefined, fit: 1, half: true }];
   if (end === at + 1 && notIdentifiers.test(token.norm) && cost > 0.3) return [];
   const text = token.chunk.text.slice(token.start - token.chunk.start, last.end - token.chunk.start);
-  const single = digits ? 1.4 : 0.4;
+  const figure = end === at + 1 && token.kind === "number" && !/^\d{4,}$/.test(token.norm);
+  const direct = name !== undefined && cost <= 0.3 && !figure ? 2.5 : 0;
+  const single = figure ? -0.6 : digits ? 1.4 + direct : 0.4 + direct;
   return [{ end, value: text as RatingValue<RatingName>, fit: single }];
 }

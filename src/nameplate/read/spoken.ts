@@ -290,6 +290,14 @@ function say(words: Words, at: number): Said | undefined {
   return whole.end === at + 1 && token?.kind === "number" ? undefined : whole;
 }
 
+const horses = new Set(["horse", "horses", "horsepower", "hp", "caballo", "caballos"]);
+
+/** "a horse and a half", "dos caballos y medio": the half comes after the unit. */
+function lateHalf(words: Words, at: number): Said | undefined {
+  if (!horses.has(words.word(at)) || !joiners.has(words.tokens[at + 1]?.norm ?? "")) return undefined;
+  return fraction(words, at + 2);
+}
+
 /** Replaces numbers said in words by number tokens, so that the grammar sees one kind of number. */
 export function hearNumbers(tokens: readonly Token[]): Token[] {
   const words = new Words(tokens);
@@ -297,6 +305,20 @@ export function hearNumbers(tokens: readonly Token[]): Token[] {
   for (let at = 0; at < tokens.length; ) {
     const token = tokens[at];
     if (!token) break;
+    const half = lateHalf(words, at);
+    const until = half ? tokens[half.end - 1] : undefined;
+    if (half && until) {
+      const before = heard.at(-1);
+      const counted = before?.kind === "number" ? before : undefined;
+      const article = before?.kind === "word" && (before.norm === "a" || before.norm === "un");
+      if (counted || article) heard.pop();
+      const value = (counted?.value ?? 1) + half.value;
+      const first = counted ?? (article ? before : token);
+      heard.push({ ...token, kind: "number", form: "fraction", value, norm: String(value), lookalikes: 0, start: first?.start ?? token.start, glued: first?.glued ?? token.glued });
+      heard.push({ ...token, kind: "word", upper: false, end: until.end });
+      at = half.end;
+      continue;
+    }
     const said = token.kind === "word" || token.kind === "number" ? say(words, at) : undefined;
     const last = said ? tokens[said.end - 1] : undefined;
     if (!said || !last || (said.end === at + 1 && shy.has(token.norm) && !counts(tokens, at))) {
@@ -326,8 +348,12 @@ export function hearNumbers(tokens: readonly Token[]): Token[] {
 function counts(tokens: readonly Token[], at: number): boolean {
   let next = tokens[at + 1];
   if (next?.kind === "mark" && next.norm === "-") next = tokens[at + 2];
-  const previous = tokens[at - 1];
+  let before = at - 1;
+  while (tokens[before]?.kind === "mark" && /[.:=]/.test(tokens[before]?.norm ?? "")) before -= 1;
+  const previous = tokens[before];
   if (next?.kind === "word" && counted.has(next.norm)) return true;
+  const further = tokens[at + 2];
+  if (next?.kind === "word" && joiners.has(next.norm) && further?.kind === "number" && further.norm === "1") return true;
   return (
     previous?.kind === "word" && counters.has(previous.norm) && (next === undefined || next.kind !== "word")
   );

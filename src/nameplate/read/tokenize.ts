@@ -10,7 +10,9 @@ const partial =
   /^((?=\D{0,3}\d|\?)[0-9.,/-]{0,12}(?:_+|\?{2,6}|\?(?=\d)|(?<=[.,/-])\?|(?<=\d)\*+|(?<=\d[.,])[xX]{1,2}(?![a-z])|(?<=\d)[xX]{2})[0-9.,/?_*-]{0,12})(\p{L}{0,8})$/u;
 
 /** Cuts a message into typed pieces, in one pass. */
-export function tokenize(text: string): Token[] {
+export function tokenize(message: string): Token[] {
+  // A raised dot between figures is a decimal point.
+  const text = message.replace(/(?<=\d)[·•](?=\d)/g, ".");
   const tokens: Token[] = [];
   let glued = false;
   let wide = false;
@@ -52,7 +54,7 @@ export function tokenize(text: string): Token[] {
     glued = true;
     wide = false;
   }
-  return tokens;
+  return readLoneOnes(text, tokens);
 }
 
 /** Half-open pieces of one chunk: cores of letters and digits between other marks. */
@@ -72,7 +74,8 @@ function cutChunk(
     return piece;
   };
   const shown = text.slice(from, to).replace(/^["'“”(:]{1,3}|["'“”),;:!.]{1,3}$/g, "");
-  const unread = shown.length <= 32 && /\d/.test(shown) ? partial.exec(shown)?.[1] : undefined;
+  const asked = /^[\d.,/-]*\d\?+$/.test(shown) && !/^\d{2}\?\?$|^\d{3}\?$/.test(shown);
+  const unread = shown.length <= 32 && /\d/.test(shown) && !asked ? partial.exec(shown)?.[1] : undefined;
   if (unread !== undefined) {
     const start = text.indexOf(shown, from);
     const end = start + unread.length;
@@ -115,7 +118,10 @@ function pushMark(
 function cutCore(text: string, start: number, end: number, common: Common, tokens: Token[]): void {
   const run = text.slice(start, end);
   if (!/[\d½¼¾⅓⅔⅛⅜⅝⅞]/.test(run) && !/^[lI]\.[lISOB]/.test(run))
-    return cutWords(text, start, end, common, tokens);
+    {
+    cutWords(text, start, end, common, tokens);
+    return;
+  }
   if (/^[0-9]{1,2}(?:st|nd|rd|th)$/i.test(run)) {
     tokens.push({ kind: "word", norm: fold(run), upper: false, start, end, ...common() });
     return;
@@ -157,6 +163,14 @@ function cutWords(text: string, start: number, end: number, common: Common, toke
     tokens.push({ kind: "word", norm, upper: run === run.toUpperCase(), start, end, ...common() });
     return;
   }
+  const labelled = /^(CODE|INS|CLASS|CL|INSUL|KVA)([A-HJ-NPR-V])$/.exec(run);
+  if (labelled) {
+    const cut = start + (labelled[1]?.length ?? 0);
+    const common1 = common();
+    tokens.push({ kind: "word", norm: fold(text.slice(start, cut)), upper: true, start, end: cut, ...common1 });
+    tokens.push({ kind: "word", norm: fold(text.slice(cut, end)), upper: true, start: cut, end, ...common() });
+    return;
+  }
   for (const match of run.matchAll(/[\p{L}\p{N}]+(?:['’][\p{L}]+)*|./gu)) {
     const from = start + match.index;
     const to = from + match[0].length;
@@ -179,7 +193,10 @@ function pushSegment(text: string, offset: number, piece: Segment, common: Commo
   const start = offset + piece.start;
   const end = offset + piece.end;
   const raw = text.slice(start, end);
-  if (piece.kind === "mark") return pushMark(text, start, common(), tokens);
+  if (piece.kind === "mark") {
+    pushMark(text, start, common(), tokens);
+    return;
+  }
   if (piece.kind === "fraction") {
     const value = vulgarFraction(raw) ?? 0;
     tokens.push({
@@ -219,7 +236,18 @@ function trim(text: string, from: number, to: number): Chunk {
   return { start, end, text: text.slice(start, end) };
 }
 
-/** True for a one-letter word that stands for a digit (`l HP`). */
-export function looksLikeOne(text: string): boolean {
-  return text.length === 1 && digitLike(text) === "1";
+const counted = new Set(["hp", "ph", "phase", "horsepower", "phases"]);
+
+/** A lone `l` or `I` beside HP or PH on a worn label is a one: `HP I`, `l HP`. */
+function readLoneOnes(text: string, tokens: readonly Token[]): Token[] {
+  return tokens.map((token, at) => {
+    if (token.kind !== "word" || token.end - token.start !== 1 || digitLike(text[token.start]) !== "1") return token;
+    const [before, after] = [tokens[at - 1], tokens[at + 1]];
+    const named = before?.kind === "word" && counted.has(before.norm) && before.upper;
+    const speech = after?.kind === "word" && !after.upper && !counted.has(after.norm);
+    const united = after?.kind === "word" && counted.has(after.norm) && (text[token.start] === "l" || after.upper);
+    if (!(named && !speech) && !united) return token;
+    const { start, end, glued, wide, chunk } = token;
+    return { kind: "number", form: "digits", value: 1, norm: "1", lookalikes: 1, start, end, glued, wide, chunk };
+  });
 }

@@ -10,6 +10,8 @@ export interface Parsed {
   readonly fit: number;
   /** Only half of the value could be read, or two were offered: there is something, but no value. */
   readonly half?: boolean;
+  /** The unit stands between the values ("9.5 amps high and 3.1 low"). */
+  readonly united?: boolean;
 }
 
 export const listRatings: ReadonlySet<RatingName> = new Set([
@@ -71,7 +73,7 @@ function scalarsAt(rating: RatingName, tokens: readonly Token[], at: number): Sc
   const found: Scalar[] = [{ end: at + 1, value: numberAs(rating, token) }];
   const proper = properFraction(tokens, at);
   if (proper) found.push(proper);
-  if (token.form === "digits" && Number.isInteger(token.value) && token.value < 10) {
+  if (token.form !== "fraction" && Number.isInteger(token.value) && token.value < 10) {
     let next = at + 1;
     const between = tokens[next];
     if (isMark(between, "-", "&", "+", "_", "'") || isWord(between, "and", "y", "n")) next += 1;
@@ -91,7 +93,8 @@ function vulgarAt(tokens: readonly Token[], at: number): Scalar | undefined {
 const denominators = new Set([2, 3, 4, 5, 6, 8, 10, 12, 16, 20]);
 
 function properFraction(tokens: readonly Token[], at: number): Scalar | undefined {
-  const [over, slash, under] = [tokens[at], tokens[at + 1], tokens[at + 2]];
+  const wrapped = tokens[at + 2]?.kind === "break" ? 1 : 0;
+  const [over, slash, under] = [tokens[at], tokens[at + 1], tokens[at + 2 + wrapped]];
   if (over?.kind !== "number" || under?.kind !== "number") return undefined;
   if (!isMark(slash, "/", "\\") && !isWord(slash, "over", "slash")) return undefined;
   if (
@@ -102,7 +105,7 @@ function properFraction(tokens: readonly Token[], at: number): Scalar | undefine
   )
     return undefined;
   if (over.value === 0) return undefined;
-  return { end: at + 3, value: over.value / under.value };
+  return { end: at + 3 + wrapped, value: over.value / under.value };
 }
 
 function parseScalar(rating: RatingName, tokens: readonly Token[], at: number): Parsed[] {
@@ -157,6 +160,9 @@ function secondValue(
   const second = scalarsAt(rating, tokens, next).at(-1);
   if (!second || second.value === first || suits(rating, second.value) < 0.8) return undefined;
   const end = unitAt(rating, tokens, second.end);
+  // Two speeds: the horsepower at low speed is a small part of that at high speed.
+  const low = (rating === "hp" || rating === "totalHp") && isMark(joint, "-") && second.value <= first / 2.5;
+  if (low) return { end: second.end, half: false };
   if (slash)
     return rating === "hp" || rating === "totalHp" || rating === "serviceFactor" || rating === "kw"
       ? { end, half: false }
@@ -208,13 +214,11 @@ function parseList(rating: RatingName, tokens: readonly Token[], at: number): Pa
   const first = tokens[at];
   if (first?.kind === "partial") return [{ end: at + 1, value: undefined, fit: 1, half: true }];
   if (first?.kind !== "number") return [];
-  if (isWord(tokens[at - 1], "between", "entre")) {
-    // "between 208 and 230": the joint word belongs to the range.
-  }
   const values: number[] = [];
   const parsed: Parsed[] = [];
   let cost = first.lookalikes > 0 ? 0.3 : 0;
   let here = at;
+  let united = false;
   while (values.length < 5) {
     const token = tokens[here];
     if (token?.kind !== "number") break;
@@ -228,9 +232,11 @@ function parseList(rating: RatingName, tokens: readonly Token[], at: number): Pa
       end: here,
       value: [...values] as RatingValue<RatingName>,
       fit: worst - cost - odd + 0.3 * (values.length - 1),
+      united,
     });
     const joint = jointAfter(rating, tokens, here);
     if (!joint) break;
+    united ||= joint.united;
     cost += joint.cost;
     here = joint.next;
     const following = tokens[here];
@@ -259,7 +265,7 @@ function jointAfter(
   rating: RatingName,
   tokens: readonly Token[],
   at: number,
-): { next: number; cost: number } | undefined {
+): { next: number; cost: number; united: boolean } | undefined {
   let here = unitAt(rating, tokens, at);
   const united = here > at;
   let cost = 0;
@@ -268,9 +274,9 @@ function jointAfter(
     const token = tokens[here];
     if (!token) return undefined;
     if (token.kind === "number" || token.kind === "partial") {
-      if (joined) return { next: here, cost };
+      if (joined) return { next: here, cost, united };
       // Two figures side by side with nothing between them: a column that lost its slash.
-      return united || token.wide ? undefined : { next: here, cost: 0.9 };
+      return united || token.wide ? undefined : { next: here, cost: 0.9, united };
     }
     if (isMark(token, "/", "\\", "-", "&", "~", "+")) joined = true;
     else if (isMark(token, ",")) {
