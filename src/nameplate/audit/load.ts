@@ -1,4 +1,4 @@
-import { labelTotalHp } from "../../engineering/power.ts";
+import { labelTotalHp, type Phase } from "../../engineering/power.ts";
 import { hpFromWatts } from "../../engineering/units.ts";
 import type { Nameplate } from "../vocabulary.ts";
 
@@ -27,4 +27,12 @@ export function loadRange(label: Nameplate, kind: "amps" | "serviceFactorAmps"):
   const highHp = totalHp ?? lowHp * largestServiceFactor;
   if (kind === "serviceFactorAmps") return { lowHp: totalHp ?? lowHp, highHp };
   return { lowHp: Math.min(lowHp, highHp), highHp: Math.max(lowHp, highHp) };
+}
+
+/** Above this small motors are three-phase. Source: NEMA MG 1 10.30. */
+const highestSinglePhaseVolts = 277;
+
+/** Phase for power sums: stated, else three-phase by its volts, else single-phase as nearly all pool motors are. */
+export function phaseForPower({ phase, volts = [] }: Nameplate): Phase {
+  return phase ?? (volts.some((value) => value > highestSinglePhaseVolts) ? 3 : 1);
 }

@@ -20,22 +20,39 @@ function examine(subject: Subject, checks: readonly Check[]): readonly NamedFind
   return checks.flatMap((check) => check.find(subject).map((finding) => ({ ...finding, check: check.name })));
 }
 
+/** Ratings that a finding doubts all by themselves: what else they upset is no news. */
+function doubtedAlone(findings: readonly NamedFinding[]): ReadonlySet<RatingName> {
+  return new Set(findings.flatMap(({ ratings: doubted }) => (doubted.length === 1 ? doubted : [])));
+}
+
 /**
  * True when the changed subject no longer raises `finding`, raises nothing that was not raised before, and
- * nothing is left that doubts the changed ratings. The finding's own check comes first: it turns most down.
+ * nothing is left that doubts the changed ratings. Ratings doubted alone are left out of account: a second
+ * slip elsewhere must not hide the first. The finding's own check comes first: it turns most down.
  */
 function clears(
   changed: Subject,
   finding: NamedFinding,
-  known: ReadonlySet<string>,
+  found: readonly NamedFinding[],
   changedRatings: readonly RatingName[],
   checks: readonly Check[],
 ): boolean {
   const own = checks.filter(({ name }) => name === finding.check);
   if (examine(changed, own).some((left) => identity(left) === identity(finding))) return false;
-  return examine(changed, checks).every(
-    (left) => known.has(identity(left)) && !changedRatings.some((rating) => left.ratings.includes(rating)),
+  const left = examine(changed, checks);
+  const alone = found.filter(
+    ({ ratings: [only, second] }) => !second && only && finding.ratings.includes(only),
   );
+  const settled = new Set(alone.map(identity));
+  if (left.some((finding) => settled.has(identity(finding)))) return false;
+  const known = new Set(found.map(identity));
+  const aside = doubtedAlone(found);
+  return left
+    .filter((other) => !other.ratings.some((rating) => aside.has(rating) && !changedRatings.includes(rating)))
+    .every(
+      (other) =>
+        known.has(identity(other)) && !changedRatings.some((rating) => other.ratings.includes(rating)),
+    );
 }
 
 /** Horsepower and service factor, one typed for the other. */
@@ -62,12 +79,13 @@ function applied(subject: Subject, { rating, value, also }: Proposal): Subject {
 
 /**
  * The first candidate that clears the finding: the check's own suggestions, then slips, most suspicious rating
- * first. A doubted fact of the place is not explained by a slip on the label.
+ * first. A doubted fact of the place is not explained by a slip on the label, and where one of the ratings is
+ * doubted by itself too, only what settles both counts.
  */
 function propose(
   subject: Subject,
   finding: NamedFinding,
-  known: ReadonlySet<string>,
+  found: readonly NamedFinding[],
   checks: readonly Check[],
 ): Proposal | undefined {
   const onLabel = finding.ratings[0] !== undefined && isNameplateRating(finding.ratings[0]);
@@ -79,7 +97,7 @@ function propose(
   ];
   return possible.find((proposal) => {
     const changedRatings = [proposal.rating, ...(proposal.also ? [proposal.also.rating] : [])];
-    return clears(applied(subject, proposal), finding, known, changedRatings, checks);
+    return clears(applied(subject, proposal), finding, found, changedRatings, checks);
   });
 }
 
@@ -107,12 +125,11 @@ function doubtFrom(finding: NamedFinding, severity: Doubt["severity"], proposal?
  */
 export function doubtsFrom(subject: Subject, checks: readonly Check[]): readonly Doubt[] {
   const found = examine(subject, checks);
-  const known = new Set(found.map(identity));
   const doubts: Doubt[] = [];
   const settled = new Set<NamedFinding>();
   for (const finding of found) {
     if (settled.has(finding)) continue;
-    const proposal = propose(subject, finding, known, checks);
+    const proposal = propose(subject, finding, found, checks);
     let severity = finding.severity;
     if (proposal) {
       const left = new Set(examine(applied(subject, proposal), checks).map(identity));

@@ -72,14 +72,21 @@ export function numberSlips(value: number): number[] {
   );
 }
 
-/** Lists one slip away: turned around, then one entry changed, each kind of slip over all entries in turn. */
+/** Lists one slip away: turned around, without any decimal point, then one entry changed, a kind of slip at a time. */
 function listSlips(values: readonly number[]): number[][] {
   if (values.some((value) => String(value).length > longestFigure)) return [];
-  const reversed = values.length > 1 ? [[...values].reverse()] : [];
+  const whole =
+    values.length > 1
+      ? [
+          values.toReversed(),
+          values.map((value) => rounded(value / 10)),
+          values.map((value) => rounded(value * 10)),
+        ]
+      : [];
   const changed = numberSlipKinds.flatMap((slips) =>
     values.flatMap((value, index) => usable(slips(value), value).map((slip) => values.with(index, slip))),
   );
-  return [...reversed, ...changed];
+  return [...whole, ...changed];
 }
 
 function textSlips(text: string): string[] {

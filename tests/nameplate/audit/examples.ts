@@ -83,6 +83,14 @@ export const ordinary: readonly Ordinary[] = [
     why: "three-phase",
     nameplate: { hp: 3, serviceFactor: 1.15, volts: [230, 460], amps: [9.2, 4.6], phase: 3 },
   },
+  {
+    why: "three-phase with a current for each of 208-230/460 V",
+    nameplate: { hp: 3, serviceFactor: 1.15, volts: [208, 230, 460], amps: [9, 8.6, 4.3], phase: 3 },
+  },
+  {
+    why: "three-phase by its volts alone",
+    nameplate: { hp: 3, volts: [208, 230, 460], amps: [9, 8.6, 4.3], frame: "145TC" },
+  },
   { why: "only one of two currents read", nameplate: { hp: 1.5, volts: [115, 230], amps: [9.6] } },
   { why: "an odd service factor that no swap explains", nameplate: { hp: 1, serviceFactor: 1.43 } },
   { why: "ambient converted from 120 F", nameplate: { ambientC: 48.9 } },
@@ -123,6 +131,20 @@ export const doubted: readonly Doubted[] = [
     ratings: ["amps"],
     proposal: [9.6],
     severity: "impossible",
+  },
+  {
+    reason: "range-high",
+    why: "both amps without the point",
+    nameplate: { hp: 1.5, volts: [115, 230], amps: [192, 96] },
+    ratings: ["amps"],
+    proposal: [19.2, 9.6],
+  },
+  {
+    reason: "range-high",
+    why: "a second lost point does not hide the first",
+    nameplate: { hp: 1.5, serviceFactor: 11, volts: [230], amps: [96] },
+    ratings: ["serviceFactor"],
+    proposal: 1.1,
   },
   {
     reason: "range-low",

@@ -80,11 +80,12 @@ describe("the audit, whatever it is given", () => {
     );
   });
 
-  test("a proposal clears its doubt and brings no new one", () => {
+  test("in a label with one slip, a proposal clears its doubt and brings no new one", () => {
     const random = new Random(56);
     let proposals = 0;
     for (let n = 0; n < 200; n++) {
       const truth = drawTrueLabel(random).nameplate;
+      if (auditNameplate(truth).length > 0) continue;
       for (const kind of slipKinds) {
         const slipped = slipOf(random, kind, truth)?.nameplate ?? truth;
         const doubts = auditNameplate(slipped);

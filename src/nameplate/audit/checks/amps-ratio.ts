@@ -1,5 +1,6 @@
+import type { Nameplate } from "../../vocabulary.ts";
 import { blanks, type Check, shown } from "../check.ts";
-import { type VoltAmpPair, voltAmpPairs } from "../volt-amp-pairs.ts";
+import { connections, voltAmpPairs } from "../volt-amp-pairs.ts";
 
 /** Half a step of what the label rounds to: half amperes when every figure is one, else tenths. */
 function roundingAmps(amps: readonly number[]): number {
@@ -11,15 +12,35 @@ const connectionTolerance = 0.04;
 /** 208 against 230 V: the current need not rise fully with the falling voltage, so a wide band. */
 const rangeTolerance = 0.16;
 
-function agree(a: VoltAmpPair, b: VoltAmpPair): boolean {
-  const halfStep = roundingAmps([a.amps, b.amps]);
-  return a.volts.some((voltsA) =>
-    b.volts.some((voltsB) => {
-      const near = Math.max(voltsA, voltsB) / Math.min(voltsA, voltsB) < 1.3;
-      const [va, vb] = [voltsA * a.amps, voltsB * b.amps];
-      const rounding = halfStep * Math.max(voltsA, voltsB);
-      return Math.abs(va - vb) <= (near ? rangeTolerance : connectionTolerance) * Math.min(va, vb) + rounding;
-    }),
+/** The printed figure for one voltage. */
+interface Figure {
+  readonly volts: number;
+  readonly amps: number;
+}
+
+function agree(a: Figure, b: Figure, tolerance: number): boolean {
+  const [va, vb] = [a.volts * a.amps, b.volts * b.amps];
+  const rounding = roundingAmps([a.amps, b.amps]) * Math.max(a.volts, b.volts);
+  return Math.abs(va - vb) <= tolerance * Math.min(va, vb) + rounding;
+}
+
+/** Figures of one connection by its highest voltage, the other voltages of the range behind it. */
+function byConnection(label: Nameplate, kind: "amps" | "serviceFactorAmps"): Figure[][] {
+  const figures = (voltAmpPairs(label, kind) ?? []).map(({ volts, amps }) => ({
+    volts: Math.max(...volts),
+    amps,
+  }));
+  return connections(figures.map(({ volts }) => volts)).map((group) =>
+    figures.filter(({ volts }) => group.includes(volts)).toSorted((a, b) => b.volts - a.volts),
+  );
+}
+
+function ratioHolds(figures: Figure[][]): boolean {
+  const tops = figures.flatMap((group) => group.slice(0, 1));
+  const [first] = tops;
+  return (
+    (first === undefined || tops.every((top) => agree(first, top, connectionTolerance))) &&
+    figures.every((group) => group.every((figure) => agree(group[0] ?? figure, figure, rangeTolerance)))
   );
 }
 
@@ -29,18 +50,12 @@ export const ampsRatio: Check = {
   source: "equal apparent power at either connection; NFPA 70 (NEC) Table 430.248 shows the same ratio",
   reasons: ["amps-ratio"],
   find: (subject) =>
-    (["amps", "serviceFactorAmps"] as const).flatMap((kind) => {
-      const pairs = voltAmpPairs(subject.nameplate, kind) ?? [];
-      // Against the highest voltage: of 115/208-230 V the 208 V figure stands in no fixed ratio to the first.
-      const reference = pairs.toSorted((a, b) => Math.max(...b.volts) - Math.max(...a.volts))[0];
-      if (!reference || pairs.every((pair) => agree(reference, pair))) return [];
-      return [
-        {
-          ratings: [kind, "volts"],
-          reason: "amps-ratio",
-          values: { ...blanks(subject, kind), volts: shown(subject, "volts") },
-          severity: "impossible",
-        },
-      ];
-    }),
+    (["amps", "serviceFactorAmps"] as const)
+      .filter((kind) => !ratioHolds(byConnection(subject.nameplate, kind)))
+      .map((kind) => ({
+        ratings: [kind, "volts"],
+        reason: "amps-ratio",
+        values: { ...blanks(subject, kind), volts: shown(subject, "volts") },
+        severity: "impossible",
+      })),
 };

@@ -1,7 +1,7 @@
 import { impliedEfficiencyTimesPowerFactor, labelTotalHp } from "../../../engineering/power.ts";
 import type { RatingName } from "../../vocabulary.ts";
 import { type Check, type Finding, type Proposal, type Subject, shown } from "../check.ts";
-import { loadRange } from "../load.ts";
+import { loadRange, phaseForPower } from "../load.ts";
 import { voltAmpPairs } from "../volt-amp-pairs.ts";
 
 /**
@@ -38,11 +38,11 @@ function judge(subject: Subject, kind: "amps" | "serviceFactorAmps"): Finding | 
   const label = subject.nameplate;
   const load = loadRange(label, kind);
   if (!load) return undefined;
-  const threePhase = label.phase === 3;
+  const phase = phaseForPower(label);
   const standsAlone = label.serviceFactorAmps === undefined && labelTotalHp(label) !== undefined;
   for (const pair of voltAmpPairs(label, kind) ?? []) {
     const at = (hp: number) =>
-      pair.volts.map((volts) => impliedEfficiencyTimesPowerFactor(hp, volts, pair.amps, threePhase ? 3 : 1));
+      pair.volts.map((volts) => impliedEfficiencyTimesPowerFactor(hp, volts, pair.amps, phase));
     const [least, most] = [at(load.lowHp), at(load.highHp)];
     const tooStrong =
       Math.min(...least) > balanceBand.high ||

@@ -1,8 +1,8 @@
 import { isNameplateRating, type RatingDefinition, ratingNames, ratings } from "../../vocabulary.ts";
-import { blanks, type Check, type Finding, ratingValue, type Subject } from "../check.ts";
+import { type Check, type Finding, ratingValue, type Subject, shown } from "../check.ts";
 
 function findingFor(subject: Subject, rating: (typeof ratingNames)[number]): Finding | undefined {
-  const { plausible, unit }: RatingDefinition<unknown> = ratings[rating];
+  const { plausible, unit, title }: RatingDefinition<unknown> = ratings[rating];
   const value = ratingValue(subject, rating);
   if (!plausible || value === undefined) return undefined;
   const figures = [value].flat().filter((figure) => typeof figure === "number");
@@ -14,7 +14,9 @@ function findingFor(subject: Subject, rating: (typeof ratingNames)[number]): Fin
     ratings: [rating],
     reason: `${isNameplateRating(rating) ? "range" : "site-range"}-${high ? "high" : "low"}`,
     values: {
-      ...blanks(subject, rating),
+      rating: title,
+      // Without a unit the figure alone would not say what it is.
+      value: unit ? shown(subject, rating) : `${title} ${shown(subject, rating)}`,
       limit: `${high ? plausible.max : plausible.min}${unit ? ` ${unit}` : ""}`,
     },
     severity: absurd ? "impossible" : "doubtful",

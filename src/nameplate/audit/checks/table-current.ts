@@ -1,7 +1,7 @@
 import { tableCurrentAmps } from "../../../engineering/circuits.ts";
 import { impliedEfficiencyTimesPowerFactor } from "../../../engineering/power.ts";
 import { type Check, type Finding, type Subject, shown } from "../check.ts";
-import { loadRange } from "../load.ts";
+import { loadRange, phaseForPower } from "../load.ts";
 import { voltAmpPairs } from "../volt-amp-pairs.ts";
 
 /** Label amps up to this multiple of the table current for the load they were measured at are never doubted. */
@@ -16,11 +16,12 @@ function judge(subject: Subject, kind: "amps" | "serviceFactorAmps"): Finding | 
   const label = subject.nameplate;
   const load = loadRange(label, kind);
   if (!load) return undefined;
+  const phase = phaseForPower(label);
   for (const { volts, amps } of voltAmpPairs(label, kind) ?? []) {
-    const limits = volts.flatMap((v) => tableCurrentAmps(load.highHp, v, label.phase ?? 1) ?? []);
+    const limits = volts.flatMap((v) => tableCurrentAmps(load.highHp, v, phase) ?? []);
     const table = Math.max(...limits);
     if (limits.length < volts.length || amps <= table * tableCurrentLimit) continue;
-    const product = (v: number) => impliedEfficiencyTimesPowerFactor(load.highHp, v, amps, label.phase ?? 1);
+    const product = (v: number) => impliedEfficiencyTimesPowerFactor(load.highHp, v, amps, phase);
     if (volts.some((v) => product(v) >= oldMotorProduct)) continue;
     return {
       ratings: [kind, label.hp === undefined ? "totalHp" : "hp"],
