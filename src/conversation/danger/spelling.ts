@@ -1,3 +1,4 @@
+import { edits } from "./edits.ts";
 import { isKnown } from "./lexicon.ts";
 
 /** Danger words worth repairing: a thumb on a phone must not hide them. */
@@ -17,33 +18,6 @@ const byFirstLetter = new Map<string, string[]>();
 for (const word of vocabulary) {
   const first = word.charAt(0);
   byFirstLetter.set(first, [...(byFirstLetter.get(first) ?? []), word]);
-}
-
-/** Edits between two words; a swap of neighbours counts one. Stops caring above `most`. */
-function edits(a: string, b: string, most: number): number {
-  let before: number[] = [];
-  let previous = Array.from({ length: b.length + 1 }, (_, j) => j);
-  for (let i = 1; i <= a.length; i += 1) {
-    const row = [i];
-    let least = i;
-    for (let j = 1; j <= b.length; j += 1) {
-      const same = a[i - 1] === b[j - 1];
-      let cost = Math.min(
-        (previous[j] ?? 0) + 1,
-        (row[j - 1] ?? 0) + 1,
-        (previous[j - 1] ?? 0) + (same ? 0 : 1),
-      );
-      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) {
-        cost = Math.min(cost, (before[j - 2] ?? 0) + 1);
-      }
-      row.push(cost);
-      least = Math.min(least, cost);
-    }
-    if (least > most) return most + 1;
-    before = previous;
-    previous = row;
-  }
-  return previous[b.length] ?? most + 1;
 }
 
 /** The danger word this word most likely is a slip of, or the word itself. */

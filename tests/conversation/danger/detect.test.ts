@@ -65,6 +65,8 @@ describe("the finding", () => {
   });
 
   test("a danger of today counts after one that is over", () => {
-    expect(detectDanger("it tripped last year, electrician fixed it. Now it is smoking")?.hazard).toBe("fire");
+    expect(detectDanger("it tripped last year, electrician fixed it. Now it is smoking")?.hazard).toBe(
+      "fire",
+    );
   });
 });
