@@ -1,0 +1,169 @@
+import { SortedEnds } from "./ends.ts";
+import { deletionHashes, foldedHash } from "./hashes.ts";
+import { likeness } from "./look-alikes.ts";
+import { longestSearched } from "./plain.ts";
+import { Postings } from "./postings.ts";
+import type { FoundHow } from "./result.ts";
+import { alike, part, type Stretch, slipBetween } from "./slip.ts";
+import { type NumberEntry, NumberTable } from "./table.ts";
+import type { TypedNumber } from "./typed.ts";
+
+/** A number that may have been meant. `tier` decides, `cost` only orders within a tier; both lowest first. */
+export interface Ranked {
+  readonly id: number;
+  readonly how: FoundHow;
+  readonly tier: number;
+  readonly cost: number;
+}
+
+/** The candidates of one search, each number once. `unlisted` more fit what was typed and were not looked at. */
+export interface Candidates {
+  readonly ranked: readonly Ranked[];
+  readonly unlisted: number;
+}
+
+/** Shorter numbers have no slips: one character of two or three makes any number any other. */
+const shortestWithSlip = 4;
+const shortestPiece = 3;
+/** A number standing within a longer text must be at least so long, and half of the text. */
+const shortestWithin = 5;
+/** How many numbers one search looks at, and one end lists: they bound its time on stock that is all alike. */
+const mostVisited = 4000;
+const mostListed = 500;
+
+/** Finds the numbers close to what was typed, in time that does not depend on how many there are. */
+export class NumberIndex {
+  readonly #table: NumberTable;
+  readonly #postings: Postings;
+  readonly #ends: readonly { readonly from: "start" | "end"; readonly sorted: SortedEnds }[];
+
+  constructor(entries: Iterable<NumberEntry>) {
+    const table = new NumberTable(entries);
+    this.#table = table;
+    this.#postings = new Postings(table.size, longestSearched + 1, (id, out) =>
+      table.length(id) > longestSearched
+        ? 0
+        : deletionHashes(table.codes, table.start(id), table.end(id), out),
+    );
+    this.#ends = (["start", "end"] as const).map((from) => ({ from, sorted: new SortedEnds(table, from) }));
+  }
+
+  /** The number as the catalogue writes it, and the motors it leads to. */
+  candidate({ id, how }: Ranked): { number: string; skus: readonly string[]; how: FoundHow } {
+    return { number: this.#table.text(id), skus: this.#table.skus(id), how };
+  }
+
+  /** The number that is typed letter by letter, spaces, hyphens and case aside. */
+  exact({ text, codes, start, end }: TypedNumber): number | undefined {
+    return this.#table.find(text, codes, start, end);
+  }
+
+  /** Numbers that differ in look-alikes only; those that only a hand mistakes before those that wear does. */
+  lookAlikes(typed: Stretch): Candidates {
+    const ranked: Ranked[] = [];
+    const visits = new Visits();
+    this.#postings.visit(foldedHash(typed.codes, typed.start, typed.end), (id) => {
+      if (!visits.more()) return false;
+      const slip = slipBetween(typed, this.#stretch(id));
+      if (slip?.edits === 0) {
+        const tier = slip.worst <= likeness.typed ? 0 : 1;
+        ranked.push({ id, how: "look-alike", tier, cost: slip.cost });
+      }
+      return true;
+    });
+    return { ranked, unlisted: visits.unlisted };
+  }
+
+  /** Numbers one edit away, and those of which a piece was typed or that stand within what was typed. */
+  near(typed: Stretch): Candidates {
+    if (typed.end - typed.start > longestSearched) return { ranked: [], unlisted: 0 };
+    const best = new Map<number, Ranked>();
+    const propose = (id: number, how: FoundHow, tier: number, cost: number) => {
+      const known = best.get(id);
+      if (!known || tier < known.tier || (tier === known.tier && cost < known.cost)) {
+        best.set(id, { id, how, tier, cost });
+      }
+    };
+    const unlisted = this.#oneEdit(typed, propose) + this.#pieces(typed, propose);
+    this.#within(typed, propose);
+    return { ranked: [...best.values()], unlisted };
+  }
+
+  #oneEdit(typed: Stretch, propose: Propose): number {
+    const hashes = new Uint32Array(longestSearched + 1);
+    const count = deletionHashes(typed.codes, typed.start, typed.end, hashes);
+    const visits = new Visits();
+    const seen = new Set<number>();
+    for (let n = 0; n < count; n++) {
+      this.#postings.visit(hashes[n] ?? 0, (id) => {
+        if (!visits.more()) return false;
+        if (seen.has(id) || this.#table.length(id) < shortestWithSlip) return true;
+        seen.add(id);
+        const slip = slipBetween(typed, this.#stretch(id));
+        if (slip) propose(id, "near", slip.worst === likeness.same ? 0 : 1, slip.cost);
+        return true;
+      });
+    }
+    return visits.unlisted;
+  }
+
+  /** Numbers that begin or end with what was typed. */
+  #pieces(typed: Stretch, propose: Propose): number {
+    const length = typed.end - typed.start;
+    if (length < shortestPiece) return 0;
+    let unlisted = 0;
+    for (const { from, sorted } of this.#ends) {
+      const { first, last } = sorted.range(typed.codes, typed.start, typed.end);
+      unlisted += Math.max(0, last - first - mostListed);
+      for (let place = first; place < Math.min(last, first + mostListed); place++) {
+        const id = sorted.at(place);
+        const number = this.#stretch(id);
+        const missing = this.#table.length(id) - length;
+        const same = alike(typed, from === "start" ? part(number, 0, length) : part(number, missing));
+        if (same) propose(id, "part", same.worst === likeness.same ? 0 : 1, same.cost + 3);
+      }
+    }
+    return unlisted;
+  }
+
+  /** The longest number that begins what was typed, and the longest that ends it. */
+  #within(typed: Stretch, propose: Propose): void {
+    const length = typed.end - typed.start;
+    const shortest = Math.max(shortestWithin, Math.ceil(length / 2));
+    for (const from of ["start", "end"] as const) {
+      let found = false;
+      for (let own = length - 1; own >= shortest && !found; own--) {
+        const piece = from === "start" ? part(typed, 0, own) : part(typed, length - own);
+        const visits = new Visits();
+        this.#postings.visit(foldedHash(piece.codes, piece.start, piece.end), (id) => {
+          const same = this.#table.length(id) === own ? alike(piece, this.#stretch(id)) : undefined;
+          if (same) propose(id, "part", same.worst === likeness.same ? 0 : 1, same.cost + 3);
+          found ||= same !== undefined;
+          return visits.more();
+        });
+      }
+    }
+  }
+
+  #stretch(id: number): Stretch {
+    return { codes: this.#table.codes, start: this.#table.start(id), end: this.#table.end(id) };
+  }
+}
+
+type Propose = (id: number, how: FoundHow, tier: number, cost: number) => void;
+
+/** Counts the numbers a search has looked at. */
+class Visits {
+  #count = 0;
+
+  /** Whether one more may be looked at. */
+  more(): boolean {
+    this.#count++;
+    return this.#count <= mostVisited;
+  }
+
+  /** 1 when the search was cut short, so that nothing it found counts as the only one. */
+  get unlisted(): number {
+    return Number(this.#count > mostVisited);
+  }
+}

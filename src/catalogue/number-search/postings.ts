@@ -1,0 +1,63 @@
+/**
+ * Hash -> the numbers that have it, in three flat arrays: where each bucket starts, the numbers of all buckets one
+ * after the other, and eight bits of each one's hash, which tell most strangers in a bucket apart.
+ */
+export class Postings {
+  readonly #starts: Uint32Array;
+  readonly #ids: Uint32Array;
+  readonly #tags: Uint8Array;
+  readonly #mask: number;
+
+  /**
+   * Indexes the numbers 0 to `size - 1`. `hashesOf` writes the hashes of one number into a scratch array of
+   * `mostHashes` and gives their count; it is called twice for each: to count, then to fill.
+   */
+  constructor(size: number, mostHashes: number, hashesOf: (id: number, out: Uint32Array) => number) {
+    const hashes = new Uint32Array(mostHashes);
+    let total = 0;
+    for (let id = 0; id < size; id++) total += hashesOf(id, hashes);
+    const buckets = 2 ** Math.max(4, Math.min(24, Math.ceil(Math.log2(total / 2 + 1))));
+    this.#mask = buckets - 1;
+    this.#ids = new Uint32Array(total);
+    this.#tags = new Uint8Array(total);
+    // Counted one slot ahead, so that after filling each slot has moved to the start of its own bucket's end.
+    this.#starts = new Uint32Array(buckets + 1);
+    this.#fill(size, hashes, hashesOf);
+  }
+
+  #fill(size: number, hashes: Uint32Array, hashesOf: (id: number, out: Uint32Array) => number): void {
+    const starts = this.#starts;
+    for (let id = 0; id < size; id++) {
+      const count = hashesOf(id, hashes);
+      for (let n = 0; n < count; n++) {
+        const bucket = (hashes[n] ?? 0) & this.#mask;
+        starts[bucket] = (starts[bucket] ?? 0) + 1;
+      }
+    }
+    let end = 0;
+    for (let bucket = 0; bucket < starts.length; bucket++) {
+      end += starts[bucket] ?? 0;
+      starts[bucket] = end;
+    }
+    // From the last number to the first: each bucket is filled from its end, and stays in catalogue order.
+    for (let id = size - 1; id >= 0; id--) {
+      const count = hashesOf(id, hashes);
+      for (let n = 0; n < count; n++) {
+        const hash = hashes[n] ?? 0;
+        const slot = (starts[hash & this.#mask] ?? 0) - 1;
+        starts[hash & this.#mask] = slot;
+        this.#ids[slot] = id;
+        this.#tags[slot] = hash >>> 24;
+      }
+    }
+  }
+
+  /** Shows every number that has this hash (and a few that do not) until `visit` says false. */
+  visit(hash: number, visit: (id: number) => boolean): void {
+    const bucket = hash & this.#mask;
+    const end = this.#starts[bucket + 1] ?? 0;
+    for (let slot = this.#starts[bucket] ?? 0; slot < end; slot++) {
+      if (this.#tags[slot] === hash >>> 24 && !visit(this.#ids[slot] ?? 0)) return;
+    }
+  }
+}
