@@ -1,0 +1,69 @@
+import type { NumberOnRecord } from "../../catalogue/numbers-on-record.ts";
+import type { Knowledge } from "../../conversation/knowledge.ts";
+import type { Thread, Urgency } from "../../conversation/thread.ts";
+import type { Finding } from "../../matching/types.ts";
+import type { Content } from "../../outgoing.ts";
+import type { StaffMember } from "../../staff.ts";
+import type { CaseEvent, DeskCase } from "../case.ts";
+import type { OutcomeName } from "../outcomes.ts";
+
+/** What a member of staff does with a case. */
+export type Act =
+  | { readonly kind: "take" }
+  /** From a colleague who is not there. */
+  | { readonly kind: "take-over" }
+  /** The only act whose words reach the customer as they are. */
+  | { readonly kind: "tell"; readonly text: string }
+  | { readonly kind: "note"; readonly text: string }
+  /** `text` is read as a customer's would be: "sf 1.65". */
+  | { readonly kind: "correct"; readonly text: string }
+  | { readonly kind: "offer"; readonly sku: string; readonly why: string }
+  | { readonly kind: "hand-back" }
+  /** A person has dealt with the danger. */
+  | { readonly kind: "all-clear" }
+  | { readonly kind: "rank"; readonly urgency: Urgency }
+  | { readonly kind: "close"; readonly outcome: OutcomeName; readonly sku: string | null }
+  | { readonly kind: "reopen" };
+export type ActKind = Act["kind"];
+
+/** An act on its way through {@link decide}. */
+export interface DeskTurn<A extends Act = Act> {
+  readonly case: DeskCase;
+  readonly thread: Thread;
+  readonly act: A;
+  readonly by: StaffMember;
+  /** ISO instant. */
+  readonly at: string;
+  readonly knowledge: Knowledge;
+  /** Numbers on record that are used. */
+  readonly numbers: readonly NumberOnRecord[];
+}
+
+/** What becomes of the numbers on record. */
+export type NumberChange =
+  | { readonly kind: "add"; readonly number: string; readonly sku: string }
+  | { readonly kind: "withdraw"; readonly id: number };
+
+/** A finding that a part which came back speaks against. */
+export interface DoubtedFinding {
+  readonly sku: string;
+  readonly finding: Pick<Finding, "rule" | "outcome" | "reason" | "values">;
+}
+
+/** What an act leads to; committed as a whole. */
+export type Decision =
+  | { readonly kind: "refused"; readonly answer: string }
+  | {
+      readonly kind: "done";
+      readonly case: DeskCase;
+      readonly thread: Thread;
+      /** Texts for the customer, in order: the only way from the desk to the customer. */
+      readonly toCustomer: readonly string[];
+      /** For all who look at this case. */
+      readonly toCase: readonly Content[];
+      readonly events: readonly CaseEvent[];
+      readonly numbers: readonly NumberChange[];
+      readonly doubted: readonly DoubtedFinding[];
+      /** For the one who acted: what happened, and who saw it. */
+      readonly answer: string;
+    };
