@@ -21,3 +21,9 @@ export interface Candidate {
   readonly score: number;
   readonly claims: readonly Claim[];
 }
+
+/** A claim of the chosen reading, with the tokens of the whole phrase it came from. */
+export interface Standing extends Claim {
+  readonly from: number;
+  readonly to: number;
+}

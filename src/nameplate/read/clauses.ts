@@ -175,7 +175,17 @@ export function clausesOf(tokens: readonly Token[], cues: readonly Cue[]): Claus
       ) {
         const next = tokens[at + 1];
         const abbreviation = token.norm === "." && next?.kind !== "break" && next?.glued;
-        if (!abbreviation) close(at, at + 1, token.norm, !(token.norm === "." && shortWord(tokens[at - 1])));
+        if (!abbreviation)
+          close(
+            at,
+            at + 1,
+            token.norm,
+            !(
+              token.norm === "." &&
+              shortWord(tokens[at - 1]) &&
+              (next?.kind === "number" || next?.kind === "code")
+            ),
+          );
       } else if (token.norm === ",") close(at, at + 1, ",", false);
       else if (token.norm === "(" || token.norm === ")") close(at, at + 1, token.norm, false);
       else if (

@@ -2,7 +2,7 @@ import type { Candidate, Claim } from "./candidate.ts";
 import { insideFigure } from "./judge.ts";
 import type { Name } from "./naming.ts";
 import { valuesOf } from "./propose.ts";
-import { isMark, type Token } from "./token.ts";
+import { isMark, isWord, type Token } from "./token.ts";
 
 const most = 18;
 
@@ -34,7 +34,12 @@ function joinsRun(tokens: readonly Token[], names: readonly (readonly Name[])[],
 }
 
 function between(token: Token | undefined): boolean {
-  return (token?.kind === "break" && !token.blank) || isMark(token, "|", ",", "/", "-", ":", ";", "&", "_", "+", "\\") || (isMark(token, ".") && Boolean(token?.chunk.text.includes(".")));
+  return (
+    isWord(token, "and", "y") ||
+    (token?.kind === "break" && !token.blank) ||
+    isMark(token, "|", ",", "/", "-", ":", ";", "&", "_", "+", "\\") ||
+    (isMark(token, ".") && Boolean(token?.chunk.text.includes(".")))
+  );
 }
 
 /** The cuts of a run of names: the longest names first, and every other cut while there are few. */
@@ -65,11 +70,17 @@ function fill(
   from: number,
 ): Omit<Candidate, "start"> | undefined {
   const claims: Claim[] = [];
+  // Names parted by slashes have their values parted by slashes: HP/SF/V, 1/1.25/230.
+  const slashed = isMark(tokens[run[0]?.end ?? 0], "/");
   let at = from;
   let score = 0;
   for (const [index, name] of run.entries()) {
     let skipped = 0;
-    while (between(tokens[at]) || isMark(tokens[at], '"', "=", "(", ")", ">")) {
+    while (
+      between(tokens[at]) ||
+      isMark(tokens[at], '"', "=", "(", ")", ">") ||
+      isWord(tokens[at], "are", "is", "son", "es", "were")
+    ) {
       at += 1;
       skipped += 1;
     }
@@ -81,7 +92,7 @@ function fill(
       continue;
     }
     const parsed = valuesOf(name.rating, tokens, at, undefined, -0.3)
-      .filter(({ fit, end }) => fit > -1.3 && !insideFigure(tokens, end))
+      .filter(({ fit, end }) => fit > -1.3 && (slashed || !insideFigure(tokens, end)))
       .sort((a, b) => b.fit - a.fit)[0];
     if (!parsed) return undefined;
     const worth = 2 + parsed.fit;

@@ -34,7 +34,7 @@ export const otherThings: readonly string[] = list(`
   conduit, multiport, vacuum, sweep, pressure washer, treadmill, tractor, mower, vfd box,
   controller, control box, automation, spare one, spare motor, the pump itself, pump case, pump
   cover, tapa, carcasa de la bomba, cuerpo de la bomba, fuente, ventilador, gfci, thermal protector,
-  fuse box, meter box, golf cart, rental, cabin, gauge, log, maintenance log
+  fuse box, meter box, golf cart, rental, cabin, gauge, log, maintenance log, the spare, a spare, house number, address, gate code, zip, zip code, order number, order, account, ticket, flyer, equipment room
 `);
 
 /** People whose equipment is not in question; they count with a possessive or a verb of having. */
@@ -50,7 +50,7 @@ export const otherPeople: readonly string[] = list(`
 /** Such a person becomes the owner of a figure with one of these words. */
 export const havingWords: readonly string[] = list(`
   has, have, had, got, bought, owns, runs, uses, put, installed, is, one, motor, pump, s, his, hers,
-  theirs, tiene, compro, usa, puso, es, was, picked
+  theirs, tiene, compro, usa, puso, es, was, picked, quiere, vender, vende, selling, wants, sells
 `);
 
 /** Figures that were true once, or of a motor before this one. */

@@ -32,7 +32,8 @@ export function insideFigure(tokens: readonly Token[], at: number): boolean {
 function related(first: number, second: number): boolean {
   if (first <= 16 && second <= 16) return true;
   return (["volts", "amps", "rpm", "hz"] as const).some(
-    (rating) => goTogether(rating, first, second) && suits(rating, first) > 0.5 && suits(rating, second) > 0.5,
+    (rating) =>
+      goTogether(rating, first, second) && suits(rating, first) > 0.5 && suits(rating, second) > 0.5,
   );
 }
 

@@ -38,7 +38,7 @@ export const names: Partial<Record<RatingName, readonly string[]>> = {
   service factor current, serv factor amps, serv fact amps, max amps, max amp, maximum amps, max
   load amps, max load amp, max load, max current, maximum load amps, max a, amps max, amp max, amps
   sf, sf current, max full load amps, maximo amperaje, amperaje maximo, amperios maximos, amps
-  maximos, amps maximo, maximo amps, mla, amps at sf, amps at service factor, svc factor amps, svc
+  maximos, amps maximo, maximo amps, mla, amps at sf, amperios a factor de servicio, amperaje a factor de servicio, amps at service factor, svc factor amps, svc
   fctr amps, maxamps, sfamps, amps de factor de servicio, amperaje de factor de servicio
 `),
   rpm: list(`
@@ -220,7 +220,7 @@ export const partialPhrases: readonly string[] = list(`
   blob, smudge, algo, y algo, empieza con, termina en, no se si, o quizas, o tal vez, puede ser,
   first digit, last digit, middle digit, second digit, digit, digits, half of the number, might be
   a, blank something, whatever, first letter, last letter, letter is, no distingo si, half the
-  number, part of the number, cut off, looks like either
+  number, part of the number, cut off, looks like either, luego una letra, una letra, empiezan con, terminan en, no se cual, no le puedo decir
 `);
 
 /** The rating is on the label but cannot be read, or is not on it. */
@@ -247,7 +247,7 @@ export const illegiblePhrases: readonly string[] = list(`
   cant quite read, can't quite make out, cant quite make out, barely legible, under rust, sunburned,
   sun burned, weathered, dissolved, disappeared, vanished, scraped off, scuffed, scuffed off,
   mangled, crusty, stripped, erased, no longer legible, lost, too faint, faint, can hardly read,
-  cant hardly read, obliterated, burned, not legible anymore, no legible, no hay
+  cant hardly read, obliterated, burned, not legible anymore, no legible, no hay, stain, green stain, paint over, no trae, no traen, se le borro, se borro, no trae el
 `);
 
 /** Words that take back what was said just before; a new value is expected. */
@@ -258,7 +258,7 @@ export const correctionPhrases: readonly string[] = list(`
   should say, should read, fix, update, perdon, digo, quise decir, mejor dicho, me equivoque,
   corrijo, correccion, no espera, espera, disculpa, disculpe, lo siento, let me correct, i was
   wrong, was wrong, never mind, nevermind, apologies, take that back, o sea, bueno no, on second
-  look, on closer look, second look
+  look, on closer look, second look, no espere, espere, typed it wrong, got it wrong
 `);
 
 /** Words that take back everything said so far. */

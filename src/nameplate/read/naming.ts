@@ -26,7 +26,8 @@ const longWords = new Set<string>();
       if (seen.has(key)) continue;
       seen.add(key);
       book.add(phrase, { rating, phrase });
-      for (const word of phrase.split(" ")) if (word.length >= 4 && !weakNames.has(word)) longWords.add(word);
+      for (const word of phrase.split(" "))
+        if (word.length >= 4 && (!weakNames.has(word) || phrase.includes(" "))) longWords.add(word);
     }
   }
   for (const word of [
@@ -50,6 +51,11 @@ function shared(rating: RatingName): string[] {
   return ratings[rating].words.map((phrase) =>
     fold(phrase).replace(/\./g, "").replaceAll("/", " / ").replace(/ {2}/g, " "),
   );
+}
+
+/** True for a word that begins a name of some rating, or is part of one. */
+export function isLabelWord(word: string): boolean {
+  return book.has(word) || longWords.has(word) || word === "no";
 }
 
 /** Every name in the text, by the token it starts at; overlapping ones side by side for the judge. */

@@ -1,3 +1,6 @@
+import * as cues from "./cues.ts";
+import * as lexicon from "./lexicon.ts";
+
 /** Everyday words a letter or two away from a label word: never taken for a slip of the pen. */
 const near = new Set(
   (
@@ -9,6 +12,15 @@ const near = new Set(
     "heat heats heat inch inside insult insulin island claim claims contact count counts cover covers cool code coded bride bridge break broke power powder flash flush range change charge large"
   ).split(" "),
 );
+
+for (const phrases of [...Object.values(cues), ...Object.values(lexicon)].flatMap(strings))
+  for (const word of phrases.split(" ")) near.add(word);
+
+/** Every phrase in a nested list of phrases. */
+function strings(value: unknown): string[] {
+  if (typeof value === "string") return [value];
+  return Array.isArray(value) ? value.flatMap(strings) : [];
+}
 
 export function isOrdinary(word: string): boolean {
   return near.has(word);

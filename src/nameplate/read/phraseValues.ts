@@ -5,7 +5,9 @@ import { PhraseBook } from "./phrases.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 import { list } from "./wordlist.ts";
 
-const values = new PhraseBook<{ rating: RatingName; value: string | number; phrase: string }>({ colons: true });
+const values = new PhraseBook<{ rating: RatingName; value: string | number; phrase: string }>({
+  colons: true,
+});
 for (const [rating, value, phrases] of valuePhrases)
   for (const phrase of phrases) values.add(phrase, { rating, value, phrase });
 

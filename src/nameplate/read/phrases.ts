@@ -55,14 +55,21 @@ export class PhraseBook<T> {
       const next: Node<T> | undefined = node.next.get(token.norm);
       if (!next) {
         // An abbreviation's dot or a hyphen inside a phrase does not part it.
-        const skipped = at > start && token.kind === "mark" && (token.norm === "." || token.norm === "-" || (this.#colons && token.norm === ":"));
+        const skipped =
+          at > start &&
+          token.kind === "mark" &&
+          (token.norm === "." || token.norm === "-" || (this.#colons && token.norm === ":"));
         const following = tokens[at + 1];
         const abbreviated = token.norm !== "." || following?.glued || (tokens[at - 1]?.norm.length ?? 9) <= 5;
         if (skipped && abbreviated && token.glued && following && node.next.has(following.norm)) continue;
         // A phrase may run over a line end on a narrow label.
         const wrapped = at > start && token.kind === "break" && !token.blank && following;
         const dotWrapped = skipped && following?.kind === "break" && !following.blank;
-        if ((wrapped && node.next.has(following.norm)) || (dotWrapped && node.next.has(tokens[at + 2]?.norm ?? ""))) continue;
+        if (
+          (wrapped && node.next.has(following.norm)) ||
+          (dotWrapped && node.next.has(tokens[at + 2]?.norm ?? ""))
+        )
+          continue;
         break;
       }
       node = next;

@@ -49,9 +49,37 @@ function isArticle(tokens: readonly Token[], name: Name): boolean {
   if (name.end > name.start + 1 || token?.norm !== "a") return false;
   const before = tokens[name.start - 1];
   if (before?.kind === "word") return before.norm.length > 1 && !labelWords.has(before.norm);
-  return before === undefined && !token.upper && tokens[name.end]?.kind === "word";
+  return before === undefined && token?.kind === "word" && !token.upper && tokens[name.end]?.kind === "word";
 }
-const labelWords = new Set(["hp", "volts", "cont", "rpm", "hz", "ph", "square", "keyed", "threaded", "max", "vac", "continuous", "phase", "speed", "round"]);
+/** Spanish "208 a 230": a lone "a" between two figures joins them. */
+function isJoint(tokens: readonly Token[], name: Name): boolean {
+  const token = tokens[name.start];
+  return (
+    token?.kind === "word" &&
+    token.norm === "a" &&
+    !token.glued &&
+    !token.upper &&
+    tokens[name.end]?.kind === "number"
+  );
+}
+
+const labelWords = new Set([
+  "hp",
+  "volts",
+  "cont",
+  "rpm",
+  "hz",
+  "ph",
+  "square",
+  "keyed",
+  "threaded",
+  "max",
+  "vac",
+  "continuous",
+  "phase",
+  "speed",
+  "round",
+]);
 
 const spelledBefore: readonly RatingName[] = [
   "hp",
@@ -80,7 +108,7 @@ export function namedAfter(tokens: readonly Token[], names: readonly (readonly N
         if (parsed.united) candidates.push(candidate(rating, at, parsed, at, 2.6 + parsed.fit));
         for (let next = parsed.end; next <= Math.min(parsed.end + 3, tokens.length - 1); next++)
           for (const name of names[next] ?? []) {
-            if (name.rating !== rating) continue;
+            if (name.rating !== rating || isJoint(tokens, name)) continue;
             const cost = linkBack(tokens, parsed.end, name);
             if (cost === undefined) continue;
             const glued = tokens[name.start]?.glued && next === parsed.end ? 0.5 : 0;

@@ -70,9 +70,18 @@ export function ownersOf(
     }
     if (asksGenerally(tokens, clause, clauses, cues, claims)) {
       owners.fill("asked", clause.start, clause.end);
+      // "Got anything in 56Y, under 10 amps?" goes on asking; so did "a 115/230 motor," just before.
+      inherited = "asked";
+      if (
+        before &&
+        before.sentence === clause.sentence &&
+        isWord(tokens[before.start], "a", "an", "un", "una", "any")
+      )
+        owners.fill("asked", before.start, before.end);
       continue;
     }
-    if (isMark(tokens[clause.start], ">") && (!before || before.closing.startsWith("\n"))) quoted = clause.sentence;
+    if (isMark(tokens[clause.start], ">") && (!before || before.closing.startsWith("\n")))
+      quoted = clause.sentence;
     if (quoted === clause.sentence || (quoted !== undefined && before && !before.closing.startsWith("\n"))) {
       quoted = clause.sentence;
       owners.fill("other", clause.start, clause.end);
@@ -135,7 +144,8 @@ function turn(
     cues.some((other) => other.kind === "home" && other.start === cue.end)
   )
     return undefined;
-  if (cue.kind === "thing" && /^(?:impell|impulsor|diffuser|volute|seal|wet ?end|housing)/.test(cue.phrase)) return "part";
+  if (cue.kind === "thing" && /^(?:impell|impulsor|diffuser|volute|seal|wet ?end|housing)/.test(cue.phrase))
+    return "part";
   return foreign[cue.kind];
 }
 
@@ -275,7 +285,7 @@ function asksGenerally(
   const figures = new Set(
     claims.filter(({ start }) => start >= clause.start && start < clause.end).map(({ rating }) => rating),
   );
-  if (figures.size >= 3) return false;
+  if (figures.size >= 3 && !cues.some((cue) => inside(cue) && cue.kind === "wish")) return false;
   if (figures.size >= 2 && !general && offersStock(tokens, clause)) return false;
   return asked || general;
 }

@@ -35,6 +35,9 @@ for (const phrases of [
     "and",
     "or",
     "ish",
+    "kwh",
+    "kilowatt",
+    "kw",
     "to",
     "at",
     "max",
@@ -112,7 +115,10 @@ function offerNumbers(run: string, start: number, offer: (piece: Segment, cost: 
       if (isDigit(run[at + 1])) continue;
       const dotted = /^.\..$/.test(run.slice(start, at + 1));
       if ((digits > 0 || (dotted && run.length <= 5)) && readDigits(norm))
-        offer({ kind: "number", start, end: at + 1, norm, lookalikes }, 0.5 + 0.8 * lookalikes + (isDotOfName(run, start, norm) ? 0.3 : 0));
+        offer(
+          { kind: "number", start, end: at + 1, norm, lookalikes },
+          0.5 + 0.8 * lookalikes + (isDotOfName(run, start, norm) ? 0.3 : 0),
+        );
     } else if ((character === "." || character === ",") && digitLike(run[at + 1]) !== undefined)
       norm += character;
     else break;

@@ -1,5 +1,6 @@
 import type { RatingName, RatingValue } from "../vocabulary.ts";
 import type { Claim } from "./candidate.ts";
+import type { Context } from "./context.ts";
 import type { Name } from "./naming.ts";
 import { suits } from "./plausible.ts";
 import { isMark, isWord, type Token } from "./token.ts";
@@ -9,19 +10,36 @@ import { parseValue } from "./values.ts";
  * Figures that stand alone between others of a label, which a person in the trade reads by their place and
  * size: `3/4 115/230 48Y` begins with horsepower. Only what nothing else explained is looked at.
  */
-export function selfEvident(tokens: readonly Token[], explained: readonly boolean[], claims: readonly Claim[]): Claim[] {
+export function selfEvident(
+  { tokens }: Context,
+  explained: readonly boolean[],
+  claims: readonly Claim[],
+): Claim[] {
   const found: Claim[] = [];
-  if (claims.length < 2) return found;
-  const has = (rating: RatingName) => claims.some((claim) => claim.rating === rating) || found.some((claim) => claim.rating === rating);
+  if (claims.length === 0) return found;
+  const has = (rating: RatingName) =>
+    claims.some((claim) => claim.rating === rating) || found.some((claim) => claim.rating === rating);
   for (let at = 0; at < tokens.length; at++) {
-    if (tokens[at]?.kind !== "number" || explained[at] || !standsAlone(tokens, explained, at, at)) continue;
+    if (tokens[at]?.kind !== "number" || explained[at]) continue;
     const take = (rating: RatingName, accept: (value: number) => boolean): boolean => {
       if (has(rating)) return false;
       for (const parsed of parseValue(rating, tokens, at).reverse()) {
         const value = Array.isArray(parsed.value) ? Number(parsed.value[0]) : Number(parsed.value);
-        if (parsed.half || !accept(value) || (Array.isArray(parsed.value) && parsed.value.length > 1)) continue;
-        if (!standsAlone(tokens, explained, at, parsed.end - 1)) continue;
-        found.push({ rating, value: parsed.value as RatingValue<RatingName>, start: at, end: parsed.end, score: 0.5, bare: true });
+        if (parsed.half || !accept(value) || (Array.isArray(parsed.value) && parsed.value.length > 1))
+          continue;
+        if (
+          !standsAlone(tokens, explained, at, parsed.end - 1) &&
+          !(rating === "hp" && isHorseFraction(tokens, at, parsed.end))
+        )
+          continue;
+        found.push({
+          rating,
+          value: parsed.value as RatingValue<RatingName>,
+          start: at,
+          end: parsed.end,
+          score: 0.5,
+          bare: true,
+        });
         at = parsed.end - 1;
         return true;
       }
@@ -29,24 +47,61 @@ export function selfEvident(tokens: readonly Token[], explained: readonly boolea
     };
     const leads = !claims.some((claim) => claim.end <= at && claim.rating !== "modelNumbers");
     if (take("volts", (value) => [115, 208, 230, 220, 240].includes(value))) continue;
-    if (take("hp", (value) => suits("hp", value) === 2 && value <= 3 && (leads || !Number.isInteger(value)) && !has("totalHp"))) continue;
+    if (
+      take(
+        "hp",
+        (value) =>
+          suits("hp", value) === 2 && value <= 3 && (leads || !Number.isInteger(value)) && !has("totalHp"),
+      )
+    )
+      continue;
     const afterHp = [...claims, ...found].some((claim) => claim.rating === "hp" && claim.end <= at);
     if (afterHp) take("serviceFactor", (value) => value > 1 && value < 2 && !Number.isInteger(value));
   }
   return found;
 }
 
+/** "a 3/4 motor", "es de 1 1/2": halves, quarters and thirds are said of horsepower. */
+function isHorseFraction(tokens: readonly Token[], first: number, end: number): boolean {
+  const last = tokens[end - 1];
+  const written =
+    end - first >= 3 ||
+    tokens.slice(first, end).some((token) => token.kind === "number" && token.form === "fraction");
+  return (
+    written &&
+    last?.kind === "number" &&
+    isWord(tokens[first - 1], "a", "de", "es", "is", "its", "un", "una", "says", "dice")
+  );
+}
+
 /** Between separators, line ends or other figures of the label; not inside a sentence. */
-function standsAlone(tokens: readonly Token[], explained: readonly boolean[], first: number, last: number): boolean {
+function standsAlone(
+  tokens: readonly Token[],
+  explained: readonly boolean[],
+  first: number,
+  last: number,
+): boolean {
   const [before, after] = [tokens[first - 1], tokens[last + 1]];
   const open = (token: Token | undefined, at: number) =>
-    token === undefined || token.kind === "break" || isMark(token, ",", ";", "|", "/", "+", "*") || explained[at] === true || (token.kind === "number" && !token.glued);
+    token === undefined ||
+    token.kind === "break" ||
+    isMark(token, ",", ";", "|", "/", "+", "*") ||
+    explained[at] === true ||
+    (token.kind === "number" && !token.glued);
   const ending = isMark(after, ".", "!") && (tokens[last + 2] === undefined || !tokens[last + 2]?.glued);
-  return (open(before, first - 1) || isMark(before, ":", ".")) && (open(after, last + 1) || ending) && !isWord(before, "a");
+  return (
+    (open(before, first - 1) || isMark(before, ":", ".")) &&
+    (open(after, last + 1) || ending) &&
+    !isWord(before, "a")
+  );
 }
 
 /** A figure that is a whole sentence or line answers the last name left open: "Service factor? … 1.65." */
-export function openQuestions(tokens: readonly Token[], names: readonly (readonly Name[])[], explained: readonly boolean[], claims: readonly Claim[]): Claim[] {
+export function openQuestions(
+  { tokens, names }: Context,
+  explained: readonly boolean[],
+  claims: readonly Claim[],
+): Claim[] {
   const found: Claim[] = [];
   let open: Name | undefined;
   for (let at = 0; at < tokens.length; at++) {
@@ -61,13 +116,48 @@ export function openQuestions(tokens: readonly Token[], names: readonly (readonl
     const before = tokens[at - 1];
     const starts = before === undefined || before.kind === "break" || isMark(before, ".", "!", "?", ",", ":");
     if (!starts) continue;
-    const parsed = parseValue(open.rating, tokens, at).filter(({ fit, half }) => fit >= 1 && !half).at(-1);
+    const parsed = parseValue(open.rating, tokens, at)
+      .filter(({ fit, half }) => fit >= 1 && !half)
+      .at(-1);
     const after = parsed ? tokens[parsed.end] : undefined;
-    const ends = parsed && (after === undefined || after.kind === "break" || isMark(after, ".", "!", ",", "?"));
+    const ends =
+      parsed && (after === undefined || after.kind === "break" || isMark(after, ".", "!", ",", "?"));
     if (!parsed || !ends) continue;
     found.push({ rating: open.rating, value: parsed.value, start: at, end: parsed.end, score: 1 });
     at = parsed.end - 1;
     open = undefined;
+  }
+  return found;
+}
+
+/** A bare answer to what was just asked. */
+export function answers(
+  { tokens, owners }: Context,
+  explained: readonly boolean[],
+  expecting: readonly RatingName[],
+  claims: readonly Claim[],
+): Claim[] {
+  const open = expecting.filter((rating) => !claims.some((claim) => claim.rating === rating));
+  const found: Claim[] = [];
+  for (let at = 0; at < tokens.length && open.length > 0; at++) {
+    if (explained[at] || owners[at] === "asked" || owners[at] === "other") continue;
+    const options = open.flatMap((rating) =>
+      parseValue(rating, tokens, at).map((parsed) => ({ rating, parsed })),
+    );
+    const best = options
+      .filter(({ parsed }) => parsed.fit >= 0.8)
+      .sort((a, b) => b.parsed.fit - a.parsed.fit || b.parsed.end - a.parsed.end)[0];
+    if (!best) continue;
+    const { rating, parsed } = best;
+    found.push({
+      rating,
+      value: parsed.half ? undefined : parsed.value,
+      start: at,
+      end: parsed.end,
+      score: 1,
+    });
+    open.splice(open.indexOf(rating), 1);
+    at = parsed.end - 1;
   }
   return found;
 }

@@ -92,13 +92,27 @@ function withPoles(tokens: readonly Token[], breaker: Candidate): Candidate {
   for (let at = Math.max(0, breaker.start - 3); at <= breaker.end && at < tokens.length; at++) {
     const phrase = poles.longestAt(tokens, at);
     const token = tokens[at];
-    const word = isWord(token, "double", "doble", "dbl", "dual") ? 2 : isWord(token, "single", "sencillo", "simple") ? 1 : undefined;
+    const word = isWord(token, "double", "doble", "dbl", "dual")
+      ? 2
+      : isWord(token, "single", "sencillo", "simple")
+        ? 1
+        : undefined;
     const value = phrase?.found[0] ?? word;
     if (value === undefined) continue;
-    if (at < breaker.start && !tokens.slice(at, breaker.start).every((between) => between.kind === "word" || isMark(between, "-"))) continue;
+    if (
+      at < breaker.start &&
+      !tokens.slice(at, breaker.start).every((between) => between.kind === "word" || isMark(between, "-"))
+    )
+      continue;
     const end = phrase?.end ?? at + 1;
     const claim: Claim = { rating: "breakerPoles", value, start: at, end, score: breaker.score };
-    return { ...breaker, start: Math.min(at, breaker.start), end: Math.max(end, breaker.end), score: breaker.score + 1, claims: [...breaker.claims, claim] };
+    return {
+      ...breaker,
+      start: Math.min(at, breaker.start),
+      end: Math.max(end, breaker.end),
+      score: breaker.score + 1,
+      claims: [...breaker.claims, claim],
+    };
   }
   return breaker;
 }
@@ -125,7 +139,7 @@ function around(tokens: readonly Token[], start: number, end: number, kind: Site
   const candidates: Candidate[] = [];
   const rating: RatingName = kind === "supplyVolts" ? "supplyVolts" : "breakerAmps";
   const units = rating === "supplyVolts" ? voltWords : ampWords;
-  const base = 4.2;
+  const base = rating === "breakerAmps" ? 5.5 : 4.2;
   const offer = (at: number, low: number, high: number, cost: number, kindUnit: boolean) => {
     const token = tokens[at];
     if (token?.kind !== "number") return;
@@ -134,9 +148,8 @@ function around(tokens: readonly Token[], start: number, end: number, kind: Site
     if (both) return;
     const fit = suits(rating, token.value);
     if (fit < 0 || (fit < 1 && !kindUnit)) return;
-    candidates.push(
-      one(rating, token.value, low, high, at, at + 1, base + fit - cost + (kindUnit ? 0.4 : 0)),
-    );
+    const whole = one(rating, token.value, low, high, at, at + 1, base + fit - cost + (kindUnit ? 0.4 : 0));
+    candidates.push(rating === "breakerAmps" ? withPoles(tokens, whole) : whole);
   };
   let cost = 0;
   for (let at = end; at < Math.min(tokens.length, end + 7); at++) {
@@ -332,7 +345,7 @@ function pump(tokens: readonly Token[], at: number): Candidate[] {
   const bareNumber = end - start === 1 && first.kind === "number";
   const named =
     first.kind === "code" || (first.kind === "word" && first.start >= 0 && isCapital(tokens, start));
-  if (measured || bareNumber || !(digits || named)) return [];
+  if (measured || bareNumber || first.kind === "number" || !(digits || named)) return [];
   return [
     { start: name.start, end, score: 5, claims: [{ rating: "pumpModel", value: "", start, end, score: 5 }] },
   ];

@@ -1,5 +1,5 @@
 import type { RatingName, RatingValue } from "../vocabulary.ts";
-import type { Name } from "./naming.ts";
+import { isLabelWord, type Name } from "./naming.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 import type { Parsed } from "./values.ts";
 
@@ -34,7 +34,8 @@ function parseLetter(rating: RatingName, tokens: readonly Token[], at: number, c
 
 function parseMinutes(tokens: readonly Token[], at: number): Parsed[] {
   const token = tokens[at];
-  if (isWord(token, "cont", "continuous", "continuo", "continua", "contin")) return [{ end: at + 1, value: "continuous", fit: 2 }];
+  if (isWord(token, "cont", "continuous", "continuo", "continua", "contin"))
+    return [{ end: at + 1, value: "continuous", fit: 2 }];
   if (token?.kind !== "number") return [];
   const next = isMark(tokens[at + 1], "-") ? at + 2 : at + 1;
   const unit = tokens[next];
@@ -76,7 +77,7 @@ function parseIdentifier(
     .some((part) => part.kind === "number" || part.kind === "code" || part.kind === "partial");
   const capitals = tokens
     .slice(at, end)
-    .every((part) => part.kind === "mark" || (part.kind === "word" && part.upper));
+    .every((part) => part.kind === "mark" || (part.kind === "word" && part.upper && !isLabelWord(part.norm)));
   if (!digits && !(capitals && cost <= 0.05 && last.end - token.start >= 2)) return [];
   if (token.kind === "partial") return [{ end, value: undefined, fit: 1, half: true }];
   if (end === at + 1 && notIdentifiers.test(token.norm) && cost > 0.3) return [];

@@ -314,7 +314,16 @@ export function hearNumbers(tokens: readonly Token[]): Token[] {
       if (counted || article) heard.pop();
       const value = (counted?.value ?? 1) + half.value;
       const first = counted ?? (article ? before : token);
-      heard.push({ ...token, kind: "number", form: "fraction", value, norm: String(value), lookalikes: 0, start: first?.start ?? token.start, glued: first?.glued ?? token.glued });
+      heard.push({
+        ...token,
+        kind: "number",
+        form: "fraction",
+        value,
+        norm: String(value),
+        lookalikes: 0,
+        start: first?.start ?? token.start,
+        glued: first?.glued ?? token.glued,
+      });
       heard.push({ ...token, kind: "word", upper: false, end: until.end });
       at = half.end;
       continue;
@@ -353,7 +362,8 @@ function counts(tokens: readonly Token[], at: number): boolean {
   const previous = tokens[before];
   if (next?.kind === "word" && counted.has(next.norm)) return true;
   const further = tokens[at + 2];
-  if (next?.kind === "word" && joiners.has(next.norm) && further?.kind === "number" && further.norm === "1") return true;
+  if (next?.kind === "word" && joiners.has(next.norm) && further?.kind === "number" && further.norm === "1")
+    return true;
   return (
     previous?.kind === "word" && counters.has(previous.norm) && (next === undefined || next.kind !== "word")
   );

@@ -117,8 +117,7 @@ function pushMark(
 
 function cutCore(text: string, start: number, end: number, common: Common, tokens: Token[]): void {
   const run = text.slice(start, end);
-  if (!/[\d½¼¾⅓⅔⅛⅜⅝⅞]/.test(run) && !/^[lI]\.[lISOB]/.test(run))
-    {
+  if (!/[\d½¼¾⅓⅔⅛⅜⅝⅞]/.test(run) && !/^[lI]\.[lISOB]/.test(run)) {
     cutWords(text, start, end, common, tokens);
     return;
   }
@@ -167,8 +166,22 @@ function cutWords(text: string, start: number, end: number, common: Common, toke
   if (labelled) {
     const cut = start + (labelled[1]?.length ?? 0);
     const common1 = common();
-    tokens.push({ kind: "word", norm: fold(text.slice(start, cut)), upper: true, start, end: cut, ...common1 });
-    tokens.push({ kind: "word", norm: fold(text.slice(cut, end)), upper: true, start: cut, end, ...common() });
+    tokens.push({
+      kind: "word",
+      norm: fold(text.slice(start, cut)),
+      upper: true,
+      start,
+      end: cut,
+      ...common1,
+    });
+    tokens.push({
+      kind: "word",
+      norm: fold(text.slice(cut, end)),
+      upper: true,
+      start: cut,
+      end,
+      ...common(),
+    });
     return;
   }
   for (const match of run.matchAll(/[\p{L}\p{N}]+(?:['’][\p{L}]+)*|./gu)) {
@@ -241,13 +254,26 @@ const counted = new Set(["hp", "ph", "phase", "horsepower", "phases"]);
 /** A lone `l` or `I` beside HP or PH on a worn label is a one: `HP I`, `l HP`. */
 function readLoneOnes(text: string, tokens: readonly Token[]): Token[] {
   return tokens.map((token, at) => {
-    if (token.kind !== "word" || token.end - token.start !== 1 || digitLike(text[token.start]) !== "1") return token;
+    if (token.kind !== "word" || token.end - token.start !== 1 || digitLike(text[token.start]) !== "1")
+      return token;
     const [before, after] = [tokens[at - 1], tokens[at + 1]];
     const named = before?.kind === "word" && counted.has(before.norm) && before.upper;
     const speech = after?.kind === "word" && !after.upper && !counted.has(after.norm);
-    const united = after?.kind === "word" && counted.has(after.norm) && (text[token.start] === "l" || after.upper);
+    const united =
+      after?.kind === "word" && counted.has(after.norm) && (text[token.start] === "l" || after.upper);
     if (!(named && !speech) && !united) return token;
     const { start, end, glued, wide, chunk } = token;
-    return { kind: "number", form: "digits", value: 1, norm: "1", lookalikes: 1, start, end, glued, wide, chunk };
+    return {
+      kind: "number",
+      form: "digits",
+      value: 1,
+      norm: "1",
+      lookalikes: 1,
+      start,
+      end,
+      glued,
+      wide,
+      chunk,
+    };
   });
 }

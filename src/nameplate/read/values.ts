@@ -159,15 +159,14 @@ function secondValue(
     next += 1;
   const second = scalarsAt(rating, tokens, next).at(-1);
   if (!second || second.value === first || suits(rating, second.value) < 0.8) return undefined;
-  const end = unitAt(rating, tokens, second.end);
   // Two speeds: the horsepower at low speed is a small part of that at high speed.
   const low = (rating === "hp" || rating === "totalHp") && isMark(joint, "-") && second.value <= first / 2.5;
   if (low) return { end: second.end, half: false };
   if (slash)
     return rating === "hp" || rating === "totalHp" || rating === "serviceFactor" || rating === "kw"
-      ? { end, half: false }
+      ? { end: second.end, half: false }
       : undefined;
-  if (rating === "capacitorUf" && isMark(joint, "-")) return { end, half: false };
+  if (rating === "capacitorUf" && isMark(joint, "-")) return { end: second.end, half: false };
   return { end: second.end, half: true };
 }
 

@@ -1,0 +1,181 @@
+import type { RatingValue } from "../vocabulary.ts";
+import type { Standing } from "./candidate.ts";
+import type { Cue } from "./clauses.ts";
+import { type Context, cuesOf } from "./context.ts";
+import { isMark, isWord, type Token } from "./token.ts";
+import { parseValue } from "./values.ts";
+
+const articles = [
+  "a",
+  "an",
+  "the",
+  "el",
+  "la",
+  "un",
+  "una",
+  "de",
+  "really",
+  "it",
+  "that",
+  "at",
+  "says",
+  "is",
+  "like",
+  "been",
+  "even",
+];
+
+/** "not 230", "isn't a 56J", "no 115 on this one". */
+export function isDenied(context: Context, claim: Standing): boolean {
+  const { tokens } = context;
+  return cuesOf(context, "negator").some((cue) => {
+    if (cue.end > claim.start || claim.start - cue.end > 6) return false;
+    if (cue.phrase === "no" && isNumberSign(tokens, cue)) return false;
+    for (let at = cue.end; at < claim.start; at++) {
+      const token = tokens[at];
+      // The rating's own name may stand between: "not HP 2".
+      const named = at >= claim.from && token?.kind === "word" && at - cue.end <= 3;
+      if (!named && !isWord(token, ...articles) && !isMark(token, '"', "'", "“")) return false;
+    }
+    return true;
+  });
+}
+
+/** "model no 7", "ser. no. 12": short for number. */
+function isNumberSign(tokens: readonly Token[], cue: Cue): boolean {
+  return (
+    isWord(
+      tokens[cue.start - 1],
+      "model",
+      "serial",
+      "part",
+      "frame",
+      "ser",
+      "mod",
+      "cat",
+      "type",
+      "catalog",
+    ) ||
+    isMark(tokens[cue.start - 1], ".") ||
+    isMark(tokens[cue.end], ".", ":")
+  );
+}
+
+/** "scratch that", "disregard all of that": what was said before does not count. */
+export function retract(context: Context, claims: readonly Standing[]): Standing[] {
+  const { tokens, sentenceAt } = context;
+  let kept = [...claims];
+  for (const cue of cuesOf(context, "retraction")) {
+    let rest = cue.end;
+    while (rest < tokens.length && sentenceAt[rest] === sentenceAt[cue.start]) rest += 1;
+    const all = /all|those|above|said/.test(cue.phrase) || isWord(tokens[cue.end], "all", "everything");
+    if (all) kept = kept.filter((claim) => claim.start > cue.start);
+    else if (!tokens.slice(cue.end, rest).some(({ kind }) => kind === "number" || kind === "code")) {
+      const last = kept.filter((claim) => claim.end <= cue.start).at(-1);
+      const sentence = last && sentenceAt[last.start];
+      kept = kept.filter((claim) => claim.start > cue.start || sentenceAt[claim.start] !== sentence);
+    }
+  }
+  return kept;
+}
+
+/** A figure without a name after words of correction is a new value for what was said before. */
+export function corrected(
+  context: Context,
+  explained: readonly boolean[],
+  stated: readonly Standing[],
+): Standing[] {
+  const { tokens, owners } = context;
+  const found: Standing[] = [];
+  const used = new Set<number>();
+  for (const cue of cuesOf(context, "correction", "retraction", "negator")) {
+    const denial = cue.kind === "negator";
+    const figure = ({ kind }: Token) => kind === "number" || kind === "code";
+    if (denial && !tokens.slice(cue.end, cue.end + 4).some(figure)) continue;
+    for (let at = cue.end; at < Math.min(tokens.length, cue.end + (denial ? 9 : 12)); at++) {
+      const token = tokens[at];
+      if (!token || !figure(token)) continue;
+      if (explained[at] || used.has(at)) {
+        if (denial) continue;
+        break;
+      }
+      if (isNegated(context, at) || owners[at] !== "label") continue;
+      const before = stated.filter((claim) => claim.end <= at && owners[claim.start] !== "asked").reverse();
+      const fitting = firstFit(tokens, at, before);
+      if (fitting) {
+        used.add(at);
+        found.push(fitting);
+      }
+      break;
+    }
+  }
+  return found;
+}
+
+/** "My clamp says 7.3 amps but the plate says 9.6": the second figure is of the same kind as the first. */
+export function contrasted(
+  context: Context,
+  explained: readonly boolean[],
+  stated: readonly Standing[],
+): Standing[] {
+  const { tokens, owners, clauses, clauseAt, sentenceAt } = context;
+  const found: Standing[] = [];
+  for (const claim of stated) {
+    if (owners[claim.start] === "label" || owners[claim.start] === "asked") continue;
+    const index = (clauseAt[claim.start] ?? 0) + 1;
+    const next = clauses[index];
+    if (!next || next.sentence !== sentenceAt[claim.start]) continue;
+    for (let at = next.start; at < next.end; at++) {
+      if (
+        tokens[at]?.kind !== "number" ||
+        explained[at] ||
+        owners[at] !== "label" ||
+        !isWord(tokens[at - 1], "says", "is", "reads", "shows", "dice", "es", "said")
+      )
+        continue;
+      const value = revalue(tokens, at, claim);
+      if (value) found.push(value);
+      break;
+    }
+  }
+  return found;
+}
+
+function firstFit(tokens: readonly Token[], at: number, claims: readonly Standing[]): Standing | undefined {
+  for (const claim of claims) {
+    const value = revalue(tokens, at, claim);
+    if (value) return value;
+  }
+  return undefined;
+}
+
+function isNegated(context: Context, at: number): boolean {
+  const { tokens } = context;
+  return cuesOf(context, "negator").some(
+    (cue) =>
+      cue.end <= at &&
+      at - cue.end < 4 &&
+      tokens.slice(cue.end, at).every((token) => isWord(token, ...articles) || isMark(token, '"')),
+  );
+}
+
+/** The figure here as a new value of the same rating, when it suits. */
+function revalue(tokens: readonly Token[], at: number, claim: Standing): Standing | undefined {
+  const token = tokens[at];
+  if (claim.rating === "modelNumbers" || claim.rating === "serialNumber") {
+    if (token?.kind !== "code") return undefined;
+    return {
+      ...claim,
+      value: token.chunk.text as RatingValue<"serialNumber">,
+      start: at,
+      end: at + 1,
+      from: at,
+      to: at + 1,
+    };
+  }
+  const best = parseValue(claim.rating, tokens, at)
+    .filter(({ half }) => !half)
+    .sort((a, b) => b.fit - a.fit)[0];
+  if (!best || best.fit < 0.8) return undefined;
+  return { ...claim, value: best.value, start: at, end: best.end, from: at, to: best.end, bare: false };
+}

@@ -1,0 +1,61 @@
+import type { Standing } from "./candidate.ts";
+import { type Context, cuesOf } from "./context.ts";
+import { isMark, isWord } from "./token.ts";
+import { listRatings } from "./values.ts";
+
+/** Phrases that stand before the value they cast doubt on; the others stand after it. */
+const leading =
+  /^(?:either|start|begin|end(?:s|ing) |empie|termin|looks like either|no se si|not sure (?:if|which)|dont know (?:if|which)|cant tell (?:if|which))/;
+
+/** Takes the value from claims that were only half read: "56 something", "either 48Y or 56Y". */
+export function halved(context: Context, claims: readonly Standing[]): Standing[] {
+  const { tokens, sentenceAt } = context;
+  const half = new Set<Standing>();
+  for (const cue of cuesOf(context, "partial")) {
+    const near = claims.filter((claim) => sentenceAt[claim.start] === sentenceAt[cue.start]);
+    if (leading.test(cue.phrase)) {
+      const following = near.filter((claim) => claim.end > cue.start);
+      for (const claim of following) if (claim.rating === following[0]?.rating) half.add(claim);
+    } else {
+      const last = near.filter((claim) => claim.start < cue.start && cue.start - claim.end < 6).at(-1);
+      if (last) half.add(last);
+    }
+  }
+  for (const [index, claim] of claims.entries()) {
+    const next = claims[index + 1];
+    if (
+      !next ||
+      next.rating !== claim.rating ||
+      listRatings.has(claim.rating) ||
+      claim.rating === "modelNumbers"
+    )
+      continue;
+    const between = tokens.slice(claim.to, next.from);
+    if (
+      between.length > 0 &&
+      between.length < 4 &&
+      between.every((token) => isWord(token, "or", "o", "u", "maybe", "a") || isMark(token, "?", ",")) &&
+      between.some((token) => token.kind === "word")
+    ) {
+      half.add(claim);
+      half.add(next);
+    }
+  }
+  for (const claim of claims) if (hesitates(context, claim)) half.add(claim);
+  return claims.map((claim) => (half.has(claim) ? { ...claim, value: undefined } : claim));
+}
+
+/** "could be 7.2 or 7.7": two values joined by "or" that cannot both stand on one label. */
+function hesitates({ tokens }: Context, claim: Standing): boolean {
+  if (
+    !Array.isArray(claim.value) ||
+    claim.value.length !== 2 ||
+    claim.rating === "volts" ||
+    claim.rating === "hz"
+  )
+    return false;
+  const [first, second] = claim.value as number[];
+  const close =
+    first !== undefined && second !== undefined && Math.max(first, second) / Math.min(first, second) < 1.3;
+  return close && tokens.slice(claim.start, claim.end).some((token) => isWord(token, "or", "o"));
+}

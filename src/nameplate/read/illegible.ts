@@ -1,0 +1,127 @@
+import type { Standing } from "./candidate.ts";
+import { type Context, cuesOf } from "./context.ts";
+import type { Name } from "./naming.ts";
+import { isMark, isWord, type Token } from "./token.ts";
+
+/** Cues whose object follows them: "can't read the SF"; of the others the subject stands before. */
+const takesObject =
+  /read|see|find|make|tell|know|sure|have|say|list|show|get|ve|veo|lee|leer|idea|clue|tiene|trae|dice|encuentro|missing|falta|aparece|viene|hay|stain|cover|borr/;
+const joints = [
+  "and",
+  "or",
+  "y",
+  "o",
+  "the",
+  "ni",
+  "nor",
+  "el",
+  "la",
+  "los",
+  "las",
+  "any",
+  "that",
+  "a",
+  "an",
+  "de",
+  "lo",
+  "plain",
+];
+
+/** Names without a value that somebody says cannot be read, or are not there. */
+export function illegible(context: Context, claims: readonly Standing[]): Name[] {
+  const { sentenceAt } = context;
+  const free = freeNames(context, claims);
+  const found = new Set<Name>();
+  const bySentence = new Map<number, Name[]>();
+  for (const name of free) {
+    const sentence = sentenceAt[name.start] ?? 0;
+    bySentence.set(sentence, [...(bySentence.get(sentence) ?? []), name]);
+  }
+  const claimed = (from: number, to: number) =>
+    claims.some((claim) => claim.start >= from && claim.start < to);
+  for (const cue of cuesOf(context, "illegible", "partial", "negator")) {
+    const near = bySentence.get(sentenceAt[cue.start] ?? 0) ?? [];
+    const after = near.filter((name) => name.start >= cue.end && !claimed(cue.end, name.start));
+    const before = near.filter((name) => name.end <= cue.start && !claimed(name.end, cue.start));
+    if (cue.kind === "negator") {
+      for (const name of after) if (reaches(context, cue.end, name, after)) found.add(name);
+      continue;
+    }
+    const [first, second] = takesObject.test(cue.phrase) ? [after, before] : [before, after];
+    for (const name of first.length > 0 ? first : second) found.add(name);
+  }
+  for (const name of free) if (leftBlank(context.tokens, name)) found.add(name);
+  return [...found];
+}
+
+/** Names nothing was claimed for, the longest at each place. */
+function freeNames({ tokens, names, owners }: Context, claims: readonly Standing[]): Name[] {
+  const taken = new Set<number>();
+  for (const claim of claims) for (let at = claim.from; at < claim.to; at++) taken.add(at);
+  const free: Name[] = [];
+  for (let at = 0; at < tokens.length; at++) {
+    const longest = names[at]?.toSorted((a, b) => b.end - a.end)[0];
+    if (!longest) continue;
+    const last = free.at(-1);
+    if (
+      !taken.has(at) &&
+      owners[at] === "label" &&
+      (namesRating(tokens, longest) || (last && joins(tokens, last, longest)))
+    )
+      free.push(longest);
+    at = longest.end - 1;
+  }
+  return free;
+}
+
+/** An everyday word names a rating here only with an article, in capitals, or before a colon. */
+function namesRating(tokens: readonly Token[], name: Name): boolean {
+  if (!name.weak) return true;
+  const [after, next] = [tokens[name.end], tokens[name.end + 1]];
+  const labelled = isMark(after, ":", "=") || (isMark(after, "?", "-", "_") && isMark(next, "?", "-", "_"));
+  if (isLetter(tokens, name)) return labelled && name.upper;
+  return labelled || name.upper || isWord(tokens[name.start - 1], "the", "el", "la", "my", "lo", "los");
+}
+
+const isLetter = (tokens: readonly Token[], name: Name) =>
+  name.end === name.start + 1 && tokens[name.start]?.norm.length === 1;
+
+/** "hertz and phase": the everyday word goes with the name before it. */
+function joins(tokens: readonly Token[], first: Name, second: Name): boolean {
+  if (isLetter(tokens, second)) return false;
+  const between = tokens.slice(first.end, second.start);
+  return (
+    between.length > 0 &&
+    between.length <= 3 &&
+    between.every((token) => isMark(token, ",", "/", "&") || isWord(token, ...joints))
+  );
+}
+
+/** "no SF or amps on it": the denial reaches over the names it lists. */
+function reaches({ tokens }: Context, from: number, name: Name, listed: readonly Name[]): boolean {
+  let at = from;
+  let odd = 0;
+  while (at < name.start) {
+    const other = listed.find((one) => one.start === at);
+    if (other) at = other.end;
+    else if (isWord(tokens[at], ...joints) || isMark(tokens[at], ",", "/")) at += 1;
+    else if (tokens[at]?.kind === "word" && odd === 0 && at - from < 1) {
+      odd += 1;
+      at += 1;
+    } else return false;
+  }
+  return at - from < 12;
+}
+
+/** "SF ???", "AMPS: --", "HP ____": a place left empty. */
+function leftBlank(tokens: readonly Token[], name: Name): boolean {
+  let at = name.end;
+  if (isMark(tokens[at], ":", "=")) at += 1;
+  const from = at;
+  while (isMark(tokens[at], "?", "-", "_", "*", "…") || (isMark(tokens[at], ".") && at > from)) at += 1;
+  const marks = at - from;
+  const after = tokens[at];
+  if (marks >= 2) return true;
+  const ends = after === undefined || after.kind === "break" || isMark(after, ",", ";", "|", ")");
+  return ends && marks === 1 && !name.weak && name.upper && isMark(tokens[from], "?", "-");
+}

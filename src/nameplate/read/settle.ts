@@ -1,0 +1,93 @@
+import type { RatingName, RatingValue } from "../vocabulary.ts";
+import type { Standing } from "./candidate.ts";
+import { type Context, cueBetween } from "./context.ts";
+import { goTogether, suits } from "./plausible.ts";
+import { isMark } from "./token.ts";
+import { listRatings } from "./values.ts";
+
+/** One value from all that was said of one rating: the last word wins; the two values of a list join. */
+export function settle(
+  context: Context,
+  rating: RatingName,
+  claims: readonly Standing[],
+): Standing | undefined {
+  const named = claims.filter((claim) => !claim.bare);
+  const alone = claims.filter((claim) => claim.bare);
+  const belongs = (claim: Standing) => named.every((other) => pairs(rating, claim.value, other.value));
+  const keepBare =
+    named.length === 0 ||
+    alone.length === 0 ||
+    corrects(context, claims) ||
+    (listRatings.has(rating) && alone.every(belongs));
+  const said = keepBare ? [...claims] : named;
+  if (rating === "modelNumbers") return allNumbers(context, said);
+  const last = said.at(-1);
+  if (!last || said.length === 1) return last;
+  const read = said.filter(({ value }) => value !== undefined);
+  if (last.value === undefined && read.length > 0 && !corrects(context, said)) return read.at(-1);
+  if (listRatings.has(rating)) return joined(context, rating, read) ?? last;
+  const differ = said.some((claim) => !same(claim.value, last.value));
+  // "3 hp? 8 hp?"
+  if (differ && said.every((claim) => isMark(context.tokens[claim.to], "?")))
+    return { ...last, value: undefined };
+  return last;
+}
+
+/** "19.2 A at 115 V, 9.6 A at 230 V": single values of one rating make one list, in the order written. */
+function joined(context: Context, rating: RatingName, claims: readonly Standing[]): Standing | undefined {
+  let whole = claims[0];
+  for (const claim of claims.slice(1)) {
+    if (!whole) break;
+    const list = whole.value as number[];
+    const more = claim.value as number[];
+    const turned = cueBetween(context, whole.end, claim.start, "correction", "retraction");
+    if (turned) whole = claim;
+    else if (more.every((value) => list.includes(value))) continue;
+    else if (list.every((value) => more.includes(value))) whole = claim;
+    else if (
+      more.length === 1 &&
+      suits(rating, more[0] ?? 0) > 0 &&
+      list.every((value) => goTogether(rating, value, more[0] ?? 0))
+    )
+      whole = { ...whole, value: [...list, ...more] as RatingValue<RatingName>, to: claim.to };
+    else whole = claim;
+  }
+  return whole;
+}
+
+function pairs(rating: RatingName, one: unknown, other: unknown): boolean {
+  if (!Array.isArray(one) || !Array.isArray(other)) return false;
+  return one.every((a) => other.every((b) => a === b || goTogether(rating, Number(a), Number(b))));
+}
+
+function corrects(context: Context, claims: readonly Standing[]): boolean {
+  return cueBetween(
+    context,
+    claims[0]?.end ?? 0,
+    claims.at(-1)?.start ?? 0,
+    "correction",
+    "retraction",
+    "negator",
+  );
+}
+
+/** Model, part, catalogue and type numbers in text order, upper case, each once. */
+function allNumbers(context: Context, claims: readonly Standing[]): Standing | undefined {
+  const [first] = claims;
+  if (!first) return undefined;
+  const kept: string[] = [];
+  let before = first;
+  for (const claim of claims) {
+    if (claim.value === undefined) continue;
+    const text = String(claim.value).toUpperCase();
+    if (claim !== first && cueBetween(context, before.end, claim.start, "correction", "retraction"))
+      kept.pop();
+    if (!kept.includes(text)) kept.push(text);
+    before = claim;
+  }
+  return { ...first, value: kept.length > 0 ? (kept as RatingValue<RatingName>) : undefined, to: before.to };
+}
+
+export function same(one: unknown, other: unknown): boolean {
+  return JSON.stringify(one) === JSON.stringify(other);
+}
