@@ -20,15 +20,22 @@ function examine(subject: Subject, checks: readonly Check[]): readonly NamedFind
   return checks.flatMap((check) => check.find(subject).map((finding) => ({ ...finding, check: check.name })));
 }
 
-/** Ratings that a finding doubts all by themselves: what else they upset is no news. */
-function doubtedAlone(findings: readonly NamedFinding[]): ReadonlySet<RatingName> {
-  return new Set(findings.flatMap(({ ratings: doubted }) => (doubted.length === 1 ? doubted : [])));
+const doubtsOnly = ({ ratings: doubted }: NamedFinding, rating: RatingName): boolean =>
+  doubted.length === 1 && doubted[0] === rating;
+
+/** Ratings that are impossible by themselves: what else they upset is no news. */
+function impossibleAlone(findings: readonly NamedFinding[]): ReadonlySet<RatingName> {
+  const alone = findings.filter(
+    ({ severity, ratings: doubted }) => severity === "impossible" && doubted.length === 1,
+  );
+  return new Set(alone.flatMap(({ ratings: doubted }) => doubted));
 }
 
 /**
- * True when the changed subject no longer raises `finding`, raises nothing that was not raised before, and
- * nothing is left that doubts the changed ratings. Ratings doubted alone are left out of account: a second
- * slip elsewhere must not hide the first. The finding's own check comes first: it turns most down.
+ * True when the changed subject no longer raises `finding`, nor any other that doubts one of its ratings
+ * alone; raises nothing that was not raised before; and nothing is left that doubts the changed ratings.
+ * Other ratings that are impossible by themselves are left out of account: a second slip elsewhere must not
+ * hide the first. The finding's own check comes first: it turns most candidates down.
  */
 function clears(
   changed: Subject,
@@ -40,13 +47,10 @@ function clears(
   const own = checks.filter(({ name }) => name === finding.check);
   if (examine(changed, own).some((left) => identity(left) === identity(finding))) return false;
   const left = examine(changed, checks);
-  const alone = found.filter(
-    ({ ratings: [only, second] }) => !second && only && finding.ratings.includes(only),
-  );
-  const settled = new Set(alone.map(identity));
-  if (left.some((finding) => settled.has(identity(finding)))) return false;
+  const toSettle = found.filter((other) => finding.ratings.some((rating) => doubtsOnly(other, rating)));
+  if (toSettle.some((other) => left.some((still) => identity(still) === identity(other)))) return false;
   const known = new Set(found.map(identity));
-  const aside = doubtedAlone(found);
+  const aside = impossibleAlone(found);
   return left
     .filter((other) => !other.ratings.some((rating) => aside.has(rating) && !changedRatings.includes(rating)))
     .every(

@@ -4,6 +4,8 @@ import { isSeriesHp } from "../horsepower-series.ts";
 
 /** Residential pool motors run from about 0.5 to 3 hp. Common practice, no source. */
 const largestUsualHp = 3.5;
+/** Where the service factor is 1, HP is the total: up to 4 is in use. Common practice, no source. */
+const largestUsualTotalHp = 4;
 
 /**
  * Horsepower that motors are not built for (5.1, 0.57), where a service factor shows that it is not a total;
@@ -17,7 +19,8 @@ export const usualHorsepower: Check = {
   find: (subject) => {
     const { hp, serviceFactor, speedKind } = subject.nameplate;
     if (hp === undefined || speedKind === "variable") return [];
-    const large = hp > largestUsualHp && !totalHpAgrees(subject.nameplate);
+    const limit = serviceFactor === 1 ? largestUsualTotalHp : largestUsualHp;
+    const large = hp > limit && !totalHpAgrees(subject.nameplate);
     const odd = serviceFactor !== undefined && serviceFactor > 1 && !isSeriesHp(hp);
     if (!large && !odd) return [];
     return [
