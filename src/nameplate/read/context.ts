@@ -1,50 +1,54 @@
-import type { Standing } from "./candidate.ts";
+import type { Claim } from "./candidate.ts";
 import { type Clause, type Cue, type CueKind, clausesOf, findCues } from "./clauses.ts";
 import type { Name } from "./naming.ts";
-import { type Owner, ownersOf } from "./scope.ts";
+import { Ordered } from "./ordered.ts";
 import type { Token } from "./token.ts";
 
-/** One message as the later steps see it: its pieces, what was found in them, and whose they are. */
+/** One message as the later steps see it: its pieces, its clauses, and what was found in them. */
 export interface Context {
   readonly tokens: readonly Token[];
   readonly names: readonly (readonly Name[])[];
-  readonly cues: readonly Cue[];
+  readonly cues: Ordered<Cue>;
+  readonly stated: Ordered<Claim>;
   readonly clauses: readonly Clause[];
   /** For every token, the index of its clause. */
   readonly clauseAt: readonly number[];
   /** For every token, the number of its sentence. */
   readonly sentenceAt: readonly number[];
-  readonly owners: readonly Owner[];
+  /** For every sentence, its clauses. */
+  readonly sentences: readonly (readonly Clause[])[];
 }
 
 export function contextOf(
   tokens: readonly Token[],
   names: readonly (readonly Name[])[],
-  stated: readonly Standing[],
+  stated: readonly Claim[],
 ): Context {
-  const cues = findCues(tokens);
-  const clauses = clausesOf(tokens, cues);
+  const cues = new Ordered(findCues(tokens));
+  const clauses = clausesOf(tokens, cues.all);
   const clauseAt: number[] = [];
   const sentenceAt: number[] = [];
+  const sentences: Clause[][] = [];
   let index = 0;
+  for (const clause of clauses) {
+    sentences[clause.sentence] ??= [];
+    sentences[clause.sentence]?.push(clause);
+  }
   for (let at = 0; at < tokens.length; at++) {
     while (index + 1 < clauses.length && (clauses[index + 1]?.start ?? 0) <= at) index += 1;
     clauseAt.push(index);
     sentenceAt.push(clauses[index]?.sentence ?? 0);
   }
-  return {
-    tokens,
-    names,
-    cues,
-    clauses,
-    clauseAt,
-    sentenceAt,
-    owners: ownersOf(tokens, clauses, cues, stated),
-  };
+  return { tokens, names, cues, stated: new Ordered(stated), clauses, clauseAt, sentenceAt, sentences };
 }
 
-export function cuesOf(context: Context, ...kinds: readonly CueKind[]): Cue[] {
-  return context.cues.filter(({ kind }) => kinds.includes(kind));
+export function cuesOf({ cues }: Context, ...kinds: readonly CueKind[]): Cue[] {
+  return cues.all.filter(({ kind }) => kinds.includes(kind));
+}
+
+/** The cues of these kinds that start in a stretch of text. */
+export function cuesIn({ cues }: Context, from: number, to: number, ...kinds: readonly CueKind[]): Cue[] {
+  return cues.within(from, to).filter(({ kind }) => kinds.includes(kind));
 }
 
 /** True when one of these cues lies wholly between two places. */
@@ -54,5 +58,10 @@ export function cueBetween(
   to: number,
   ...kinds: readonly CueKind[]
 ): boolean {
-  return context.cues.some(({ kind, start, end }) => start >= from && end <= to && kinds.includes(kind));
+  return cuesIn(context, from, to, ...kinds).some(({ end }) => end <= to);
+}
+
+/** True when the sentence ends with a question mark. */
+export function isQuestion({ sentences }: Context, sentence: number): boolean {
+  return sentences[sentence]?.at(-1)?.closing === "?";
 }

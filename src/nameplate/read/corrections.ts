@@ -1,7 +1,9 @@
 import type { RatingValue } from "../vocabulary.ts";
 import type { Standing } from "./candidate.ts";
 import type { Cue } from "./clauses.ts";
-import { type Context, cuesOf } from "./context.ts";
+import { type Context, cuesIn, cuesOf } from "./context.ts";
+import type { Ordered } from "./ordered.ts";
+import type { Owner } from "./scope.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 import { parseValue } from "./values.ts";
 
@@ -28,7 +30,7 @@ const articles = [
 /** "not 230", "isn't a 56J", "no 115 on this one". */
 export function isDenied(context: Context, claim: Standing): boolean {
   const { tokens } = context;
-  return cuesOf(context, "negator").some((cue) => {
+  return cuesIn(context, claim.start - 10, claim.start, "negator").some((cue) => {
     if (cue.end > claim.start || claim.start - cue.end > 6) return false;
     if (cue.phrase === "no" && isNumberSign(tokens, cue)) return false;
     for (let at = cue.end; at < claim.start; at++) {
@@ -65,7 +67,7 @@ function isNumberSign(tokens: readonly Token[], cue: Cue): boolean {
 export function retract(context: Context, claims: readonly Standing[]): Standing[] {
   const { tokens, sentenceAt } = context;
   let kept = [...claims];
-  for (const cue of cuesOf(context, "retraction")) {
+  for (const cue of cuesOf(context, "retraction").slice(0, 20)) {
     let rest = cue.end;
     while (rest < tokens.length && sentenceAt[rest] === sentenceAt[cue.start]) rest += 1;
     const all = /all|those|above|said/.test(cue.phrase) || isWord(tokens[cue.end], "all", "everything");
@@ -82,10 +84,11 @@ export function retract(context: Context, claims: readonly Standing[]): Standing
 /** A figure without a name after words of correction is a new value for what was said before. */
 export function corrected(
   context: Context,
+  owners: readonly Owner[],
   explained: readonly boolean[],
-  stated: readonly Standing[],
+  stated: Ordered<Standing>,
 ): Standing[] {
-  const { tokens, owners } = context;
+  const { tokens } = context;
   const found: Standing[] = [];
   const used = new Set<number>();
   for (const cue of cuesOf(context, "correction", "retraction", "negator")) {
@@ -100,7 +103,7 @@ export function corrected(
         break;
       }
       if (isNegated(context, at) || owners[at] !== "label") continue;
-      const before = stated.filter((claim) => claim.end <= at && owners[claim.start] !== "asked").reverse();
+      const before = stated.before(at, 12).filter((claim) => owners[claim.start] !== "asked");
       const fitting = firstFit(tokens, at, before);
       if (fitting) {
         used.add(at);
@@ -115,12 +118,13 @@ export function corrected(
 /** "My clamp says 7.3 amps but the plate says 9.6": the second figure is of the same kind as the first. */
 export function contrasted(
   context: Context,
+  owners: readonly Owner[],
   explained: readonly boolean[],
-  stated: readonly Standing[],
+  stated: Ordered<Standing>,
 ): Standing[] {
-  const { tokens, owners, clauses, clauseAt, sentenceAt } = context;
+  const { tokens, clauses, clauseAt, sentenceAt } = context;
   const found: Standing[] = [];
-  for (const claim of stated) {
+  for (const claim of stated.all) {
     if (owners[claim.start] === "label" || owners[claim.start] === "asked") continue;
     const index = (clauseAt[claim.start] ?? 0) + 1;
     const next = clauses[index];
@@ -151,7 +155,7 @@ function firstFit(tokens: readonly Token[], at: number, claims: readonly Standin
 
 function isNegated(context: Context, at: number): boolean {
   const { tokens } = context;
-  return cuesOf(context, "negator").some(
+  return cuesIn(context, at - 7, at, "negator").some(
     (cue) =>
       cue.end <= at &&
       at - cue.end < 4 &&

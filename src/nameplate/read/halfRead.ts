@@ -1,5 +1,6 @@
 import type { Standing } from "./candidate.ts";
 import { type Context, cuesOf } from "./context.ts";
+import { Ordered } from "./ordered.ts";
 import { isMark, isWord } from "./token.ts";
 import { listRatings } from "./values.ts";
 
@@ -10,9 +11,12 @@ const leading =
 /** Takes the value from claims that were only half read: "56 something", "either 48Y or 56Y". */
 export function halved(context: Context, claims: readonly Standing[]): Standing[] {
   const { tokens, sentenceAt } = context;
+  const ordered = new Ordered(claims);
   const half = new Set<Standing>();
   for (const cue of cuesOf(context, "partial")) {
-    const near = claims.filter((claim) => sentenceAt[claim.start] === sentenceAt[cue.start]);
+    const near = ordered
+      .within(cue.start - 40, cue.start + 60)
+      .filter((claim) => sentenceAt[claim.start] === sentenceAt[cue.start]);
     if (leading.test(cue.phrase)) {
       const following = near.filter((claim) => claim.end > cue.start);
       for (const claim of following) if (claim.rating === following[0]?.rating) half.add(claim);

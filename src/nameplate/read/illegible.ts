@@ -1,6 +1,8 @@
 import type { Standing } from "./candidate.ts";
 import { type Context, cuesOf } from "./context.ts";
 import type { Name } from "./naming.ts";
+import { Ordered } from "./ordered.ts";
+import type { Owner } from "./scope.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 
 /** Cues whose object follows them: "can't read the SF"; of the others the subject stands before. */
@@ -27,20 +29,20 @@ const joints = [
   "plain",
 ];
 
+/** How many tokens away a rating may be named that cannot be read. */
+const reach = 40;
+
 /** Names without a value that somebody says cannot be read, or are not there. */
-export function illegible(context: Context, claims: readonly Standing[]): Name[] {
+export function illegible(context: Context, owners: readonly Owner[], claims: Ordered<Standing>): Name[] {
   const { sentenceAt } = context;
-  const free = freeNames(context, claims);
+  const free = freeNames(context, owners, claims.all);
+  const ordered = new Ordered(free);
   const found = new Set<Name>();
-  const bySentence = new Map<number, Name[]>();
-  for (const name of free) {
-    const sentence = sentenceAt[name.start] ?? 0;
-    bySentence.set(sentence, [...(bySentence.get(sentence) ?? []), name]);
-  }
-  const claimed = (from: number, to: number) =>
-    claims.some((claim) => claim.start >= from && claim.start < to);
+  const claimed = (from: number, to: number) => claims.within(from, to).length > 0;
   for (const cue of cuesOf(context, "illegible", "partial", "negator")) {
-    const near = bySentence.get(sentenceAt[cue.start] ?? 0) ?? [];
+    const near = ordered
+      .within(cue.start - reach, cue.end + reach)
+      .filter((name) => sentenceAt[name.start] === sentenceAt[cue.start]);
     const after = near.filter((name) => name.start >= cue.end && !claimed(cue.end, name.start));
     const before = near.filter((name) => name.end <= cue.start && !claimed(name.end, cue.start));
     if (cue.kind === "negator") {
@@ -55,7 +57,11 @@ export function illegible(context: Context, claims: readonly Standing[]): Name[]
 }
 
 /** Names nothing was claimed for, the longest at each place. */
-function freeNames({ tokens, names, owners }: Context, claims: readonly Standing[]): Name[] {
+function freeNames(
+  { tokens, names }: Context,
+  owners: readonly Owner[],
+  claims: readonly Standing[],
+): Name[] {
   const taken = new Set<number>();
   for (const claim of claims) for (let at = claim.from; at < claim.to; at++) taken.add(at);
   const free: Name[] = [];

@@ -6,6 +6,8 @@ import { contrasted, corrected, isDenied, retract } from "./corrections.ts";
 import { halved } from "./halfRead.ts";
 import { illegible } from "./illegible.ts";
 import type { Name } from "./naming.ts";
+import { Ordered } from "./ordered.ts";
+import { type Owner, ownersOf } from "./scope.ts";
 import { answers, openQuestions, selfEvident } from "./selfEvident.ts";
 import { same, settle } from "./settle.ts";
 import type { Token } from "./token.ts";
@@ -22,11 +24,14 @@ export function resolve(
     claims.map((claim) => ({ ...claim, from: start, to: end })),
   );
   const context = contextOf(tokens, names, stated);
+  const owners = ownersOf(context);
+  const ordered = new Ordered(stated);
   const explained = new Array<boolean>(tokens.length).fill(false);
   for (const candidate of chosen) explained.fill(true, candidate.start, candidate.end);
 
   const denied = stated.filter((claim) => isDenied(context, claim));
-  let standing = stated.filter((claim) => !denied.includes(claim) && counts(context, claim));
+  const unheard = new Set(denied);
+  let standing = stated.filter((claim) => !unheard.has(claim) && counts(owners, claim));
   standing = retract(context, standing);
   const add = (claims: readonly Claim[]) => {
     for (const claim of claims) {
@@ -34,19 +39,19 @@ export function resolve(
       explained.fill(true, claim.start, claim.end);
     }
   };
-  const ofLabel = (claim: Claim) => context.owners[claim.start] === "label";
-  add(corrected(context, explained, stated));
-  add(contrasted(context, explained, stated));
+  const ofLabel = (claim: Claim) => owners[claim.start] === "label";
+  add(corrected(context, owners, explained, ordered));
+  add(contrasted(context, owners, explained, ordered));
   add(openQuestions(context, explained, standing).filter(ofLabel));
   add(selfEvident(context, explained, standing).filter(ofLabel));
-  add(answers(context, explained, expecting, standing));
+  add(answers(context, owners, explained, expecting, standing));
   standing.sort((a, b) => a.start - b.start);
   standing = halved(context, standing);
   standing = standing.filter((claim) => !isCapacitorVoltage(claim, standing));
   const withdrawn = (claim: Standing) =>
     denied.some((no) => no.rating === claim.rating && same(no.value, claim.value) && no.start > claim.start);
   standing = standing.filter((claim) => !withdrawn(claim));
-  return report(text, context, standing, illegible(context, stated));
+  return report(text, context, standing, illegible(context, owners, ordered));
 }
 
 function report(
@@ -99,7 +104,7 @@ const ofPlace = new Set<RatingName>([
 const ofOthers = new Set<RatingName>(["pumpModel", "pricePerKwh", "hoursPerDay"]);
 
 /** Whether a claim is about the label or the place in question, by the owner of its words. */
-function counts({ owners }: Context, claim: Standing): boolean {
+function counts(owners: readonly Owner[], claim: Standing): boolean {
   const owner = owners[claim.start];
   if (owner === "label") return true;
   // The end of the shaft and the face are described by what they carry: "the impeller screws on".

@@ -3,6 +3,7 @@ import type { Claim } from "./candidate.ts";
 import type { Context } from "./context.ts";
 import type { Name } from "./naming.ts";
 import { suits } from "./plausible.ts";
+import type { Owner } from "./scope.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 import { parseValue } from "./values.ts";
 
@@ -132,7 +133,8 @@ export function openQuestions(
 
 /** A bare answer to what was just asked. */
 export function answers(
-  { tokens, owners }: Context,
+  { tokens }: Context,
+  owners: readonly Owner[],
   explained: readonly boolean[],
   expecting: readonly RatingName[],
   claims: readonly Claim[],

@@ -48,6 +48,8 @@ function parseMinutes(tokens: readonly Token[], at: number): Parsed[] {
 
 const notIdentifiers = /^(?:19|20)\d\d$/;
 
+const longestIdentifier = 60;
+
 /** A model, part or serial number: the whole unbroken run of characters, as typed. */
 function parseIdentifier(
   tokens: readonly Token[],
@@ -57,6 +59,7 @@ function parseIdentifier(
 ): Parsed[] {
   const token = tokens[at];
   if (!token || token.kind === "mark" || token.kind === "break") return [];
+  if (token.chunk.text.length > longestIdentifier) return [];
   const previous = tokens[at - 1];
   // A run is taken from its beginning, unless the name itself is glued to it ("MODEL:AB12", "model#AB12").
   if (previous && previous.chunk.start === token.chunk.start && at > (name?.end ?? 0)) {

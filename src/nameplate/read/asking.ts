@@ -1,0 +1,51 @@
+import type { Clause } from "./clauses.ts";
+import { type Context, cuesIn, isQuestion } from "./context.ts";
+import { isWord } from "./token.ts";
+
+/** Home words that say only what is spoken of, not whose it is. */
+export const plainNouns: ReadonlySet<string> = new Set([
+  ...["motor", "the motor", "el motor", "pump motor", "este"],
+  ...[
+    "label",
+    "plate",
+    "tag",
+    "sticker",
+    "nameplate",
+    "name plate",
+    "motor plate",
+    "data plate",
+    "rating plate",
+  ],
+  ...["etiqueta", "placa"],
+]);
+
+const stockWords = [
+  ...["have", "carry", "stock", "sell", "got", "replaces", "replace", "match", "replacement", "need"],
+  ...["tienes", "tienen", "venden", "hay"],
+];
+
+/** A clause that asks about the trade, not about this label: "is 56Y the same as 48Y?". */
+export function asksGenerally(context: Context, clause: Clause): boolean {
+  const { tokens, stated } = context;
+  if (!clause.opener && !goesOnAsking(context, clause)) return false;
+  if (cuesIn(context, clause.start, clause.end, "home").some(({ phrase }) => !plainNouns.has(phrase)))
+    return false;
+  const words = tokens.slice(clause.start, clause.end);
+  if (words.some((token) => isWord(token, "my", "mi", "our"))) return false;
+  const general = cuesIn(context, clause.start, clause.end, "general").length > 0;
+  const wished = cuesIn(context, clause.start, clause.end, "wish").length > 0;
+  const ratings = new Set(stated.within(clause.start, clause.end).map(({ rating }) => rating));
+  // Who gives several ratings and asks for a match is describing a label.
+  if (ratings.size >= 3 && !wished) return false;
+  if (ratings.size >= 2 && !general && words.some((token) => isWord(token, ...stockWords))) return false;
+  // "Could it be 2.2? That's what it says."
+  const next = context.sentences[clause.sentence + 1]?.[0];
+  if (next && isWord(tokens[next.start], "thats") && isWord(tokens[next.start + 1], "what")) return false;
+  return isQuestion(context, clause.sentence) || general;
+}
+
+/** The second half of a question that a turning word parts: "is 56J the same and 56Y the other?". */
+function goesOnAsking(context: Context, clause: Clause): boolean {
+  const [first, second] = context.sentences[clause.sentence] ?? [];
+  return Boolean(first?.opener && second === clause && clause.closing === "?" && first.closing !== ",");
+}
