@@ -18,6 +18,10 @@ console.log(`${labels} true labels, false alarms ${pct(study.falseAlarms.length,
 console.log("slip            slips  caught   right  changing  caught undecided  held  unseen drop-ins");
 for (const [kind, tally] of Object.entries(study.byKind)) console.log(line(kind, tally));
 console.log(line("all", study.total));
+const uncaught = study.total.slips - study.total.caught;
+console.log(
+  `of ${uncaught} uncaught slips ${study.missed.length} (${pct(study.missed.length, uncaught).trim()}) change the verdict unseen`,
+);
 if (process.argv.includes("--missed")) for (const miss of study.missed) console.log(JSON.stringify(miss));
 if (process.argv.includes("--alarms"))
   for (const label of study.falseAlarms) console.log(JSON.stringify(label));
