@@ -57,16 +57,25 @@ export function assess(thread: Thread, shelf: Shelf): Assessment {
     return { facts, nameplate, site, doubts, stubborn, contradictions, match: null, ask: [] };
   }
   const question = { nameplate, site, on: shelf.on };
-  return {
-    facts,
-    nameplate,
-    site,
-    doubts,
-    stubborn,
-    contradictions,
-    match: matchStock(question, shelf.motors),
-    ask: planQuestions(question, shelf.motors, { unaskable: unaskable(thread) }),
-  };
+  const match = matchStock(question, shelf.motors);
+  const closed = unaskable(thread);
+  const planned = planQuestions(question, shelf.motors, { unaskable: closed });
+  const ask = match.verdict === "undecided" ? withBreaker(planned, match, site, closed) : [];
+  return { facts, nameplate, site, doubts, stubborn, contradictions, match, ask };
+}
+
+/** A phase that cannot be read can be told from the breaker: three-phase takes three poles. */
+function withBreaker(
+  planned: readonly RatingName[],
+  match: MatchResult,
+  site: Site,
+  closed: ReadonlySet<RatingName>,
+): readonly RatingName[] {
+  const settles = site.breakerPoles === undefined && !closed.has("breakerPoles") && closed.has("phase");
+  const waits = match.motors[0]?.findings.some(
+    ({ rule, outcome }) => rule === "phase" && outcome === "not-known",
+  );
+  return settles && waits && !planned.includes("breakerPoles") ? ["breakerPoles", ...planned] : planned;
 }
 
 /** An impossible combination taints all it names; a merely odd value only itself. */

@@ -1,9 +1,10 @@
 import type { Pump } from "../catalogue/types.ts";
 import { impliedMount } from "../engineering/frames.ts";
 import { labelTotalHp } from "../engineering/power.ts";
+import { largestTotalHpRatio, smallestTotalHpRatio } from "../matching/rules/total-horsepower.ts";
 import type { RatingName, RatingValue } from "../nameplate/vocabulary.ts";
 import { plainValues } from "./facts.ts";
-import type { Fact, Facts } from "./thread.ts";
+import type { Fact, Facts, Ground } from "./thread.ts";
 
 export type PumpLookup = (model: string) => Pump | undefined;
 
@@ -14,20 +15,32 @@ export interface Contradiction {
   readonly pump: RatingValue<RatingName>;
 }
 
-/** Label and pump agree while the motor would pass the total-horsepower rule on this pump. */
-const SAME_TOTAL = { min: 0.98, max: 1.1 };
+/** Label and pump agree while such a motor would pass the total-horsepower rule on this pump. */
+const SAME_TOTAL = { min: smallestTotalHpRatio, max: largestTotalHpRatio };
+
+/** Nearly all pool pumps turn at 2-pole speed, two-speed ones at half of it too (common practice, no source). */
+const usualRpm = { single: [3450], two: [3450, 1725], variable: [3450] } as const;
 
 /**
- * Adds what a known pump says about the motor it needs, marked `inferred`, where the label says nothing;
- * reports where the label says otherwise. The label's own words are never replaced.
+ * Adds what follows from the breaker and from a known pump where the label says nothing, marked `inferred`;
+ * reports where label and pump disagree. The label's own words are never replaced.
  */
 export function deduce(
   facts: Facts,
   pumpByModel: PumpLookup,
 ): { readonly facts: Facts; readonly contradictions: readonly Contradiction[] } {
   const { nameplate, site } = plainValues(facts);
+  const added: Record<string, Fact> = {};
+  const infer = (rating: RatingName, value: RatingValue<RatingName>, because: Ground) => {
+    const words = facts[because === "pump" ? "pumpModel" : "breakerPoles"]?.words ?? "";
+    added[rating] = { value, words, certainty: "inferred", because };
+  };
+  // A three-phase motor takes three poles, so one or two of them, or 120 V, leave single-phase only.
+  const singlePhase = site.supplyVolts === 120 || (site.breakerPoles !== undefined && site.breakerPoles < 3);
+  if (nameplate.phase === undefined && singlePhase) infer("phase", 1, "breaker");
+
   const pump = site.pumpModel === undefined ? undefined : pumpByModel(site.pumpModel);
-  if (!pump) return { facts, contradictions: [] };
+  if (!pump) return { facts: { ...facts, ...added }, contradictions: [] };
 
   const implied = nameplate.frame === undefined ? {} : impliedMount(nameplate.frame);
   const label = {
@@ -36,19 +49,17 @@ export function deduce(
     totalHp: labelTotalHp(nameplate),
   };
   const contradictions: Contradiction[] = [];
-  const added: Record<string, Fact> = {};
-  const infer = (rating: RatingName, value: RatingValue<RatingName>) => {
-    const words = facts.pumpModel?.words ?? "";
-    added[rating] = { value, words, certainty: "inferred", because: pump.model };
-  };
   for (const rating of ["flange", "shaft", "totalHp"] as const) {
     const stated = label[rating];
-    if (stated === undefined) infer(rating, pump[rating]);
+    if (stated === undefined) infer(rating, pump[rating], "pump");
     else if (!agrees(stated, pump[rating]))
       contradictions.push({ rating, label: stated, pump: pump[rating] });
   }
   if (nameplate.frame === undefined && pump.frameBody !== undefined && contradictions.length === 0) {
-    infer("frame", `${pump.frameBody}${frameLetter(pump)}`);
+    infer("frame", `${pump.frameBody}${frameLetter(pump)}`, "pump");
+  }
+  if (nameplate.rpm === undefined && nameplate.speedKind !== undefined) {
+    infer("rpm", [...usualRpm[nameplate.speedKind]], "pump");
   }
   return { facts: { ...facts, ...added }, contradictions };
 }

@@ -56,16 +56,14 @@ export function absorb(thread: Thread, reading: MessageReading): Absorbed {
   };
 }
 
-/** The thread with one value set outright: a confirmed proposal, a deduction, a staff correction. */
+/** The thread with one value set outright: a confirmed proposal, a staff correction. */
 export function setFact<K extends RatingName>(
   thread: Thread,
   rating: K,
   value: RatingValue<K>,
   certainty: Certainty,
-  because?: string,
 ): Thread {
-  const words = thread.facts[rating]?.words ?? "";
-  const fact = because === undefined ? { value, words, certainty } : { value, words, certainty, because };
+  const fact = { value, words: thread.facts[rating]?.words ?? "", certainty };
   return {
     ...thread,
     facts: { ...thread.facts, [rating]: fact },

@@ -1,9 +1,11 @@
 import type { Doubt } from "../nameplate/reading.ts";
+import type { RatingName } from "../nameplate/vocabulary.ts";
 import { ASKED_AT_MOST } from "./assess.ts";
 import { toDesk } from "./cases.ts";
-import { ask, nextQuestion } from "./questions.ts";
+import { ask, nextQuestion, remind } from "./questions.ts";
 import type { Response } from "./step.ts";
 import type { TalkTurn } from "./talk.ts";
+import { costText } from "./verdict/cost.ts";
 import { verdictReplies, verdictSignature } from "./verdict/index.ts";
 
 /**
@@ -33,20 +35,37 @@ export function goOn(turn: TalkTurn, answeredAside: boolean): Response {
   const undecided = assessment.match.verdict === "undecided";
   const question = undecided ? nextQuestion(assessment.ask) : [];
   if (question.length > 0) {
-    const lost = nothingNew && !settledSomething ? [speaker.say("replies", "notUnderstood")] : [];
-    const asked = ask(thread, question, speaker);
+    const lost =
+      nothingNew && !settledSomething && thread.pending.kind === "ratings"
+        ? [speaker.say("replies", "notUnderstood")]
+        : [];
+    const rest = restOfQuestion(turn);
+    const asked = rest.length > 0 ? remind(thread, rest, speaker) : ask(thread, question, speaker);
     return { thread: asked.thread, replies: [[...lost, asked.text].join(" ")] };
   }
 
   const signature = verdictSignature(assessment);
   if (thread.answered === signature) {
-    const key = nothingNew ? "unsure" : "noted";
+    const costs = absorbed.news.some((rating) => rating === "pricePerKwh" || rating === "hoursPerDay");
+    const best = assessment.match.motors[0];
+    if (costs && best && !undecided && !answeredAside)
+      return { thread: calm(thread), replies: costText(turn, best.motor) };
+    const settled = wants("yes") || wants("no") || wants("dont-know") || wants("greeting");
+    const key = !nothingNew ? "noted" : settled ? "ok" : "unsure";
     return { thread: calm(thread), replies: [speaker.say("replies", key, { when: turn.when })] };
   }
   return {
     thread: { ...calm(toDesk(thread, deskReason(assessment.match.verdict))), answered: signature },
     replies: verdictReplies(turn),
   };
+}
+
+/** What is still worth knowing of a question that this message answered in part. */
+function restOfQuestion({ thread, assessment, absorbed }: TalkTurn): readonly RatingName[] {
+  const { pending } = thread;
+  if (pending.kind !== "ratings" || !pending.ratings.some((rating) => absorbed.news.includes(rating)))
+    return [];
+  return pending.ratings.filter((rating) => assessment.ask.includes(rating));
 }
 
 const calm = (thread: TalkTurn["thread"]) => ({ ...thread, pending: { kind: "nothing" } as const });
@@ -58,12 +77,10 @@ function deskReason(verdict: NonNullable<TalkTurn["assessment"]["match"]>["verdi
 
 /** Nothing about the motor is known yet: ask for the label, then for the pump, then for a photo. */
 function beginning(turn: TalkTurn, nothingNew: boolean): Response {
-  const { thread, speaker, knowledge, wants, understood } = turn;
-  const cannot = wants("unreadable") || wants("dont-know") || understood.reading.unreadable.length > 0;
+  const { thread, speaker, knowledge } = turn;
   const first = thread.lines.every(({ from }) => from === "customer");
-  if (cannot || thread.unreadable.length > 0) {
-    const timesAsked = thread.asked.pumpModel ?? 0;
-    const noPump = thread.unreadable.includes("pumpModel") || timesAsked >= ASKED_AT_MOST;
+  if (thread.unreadable.length > 0) {
+    const noPump = thread.unreadable.includes("pumpModel") || (thread.asked.pumpModel ?? 0) >= ASKED_AT_MOST;
     if (noPump) return handOver(turn, "photo");
     const asked = ask(thread, ["pumpModel"], speaker);
     return { thread: asked.thread, replies: [asked.text] };
@@ -108,5 +125,5 @@ function handOver(turn: TalkTurn, why: "stubborn" | "photo"): Response {
     why === "stubborn"
       ? speaker.say("replies", "stubborn", { when })
       : speaker.say("questions", "photo", { when });
-  return { thread: handed, replies: [text] };
+  return { thread: handed, replies: [`${text} ${when}`] };
 }

@@ -20,18 +20,24 @@ export function useOf(site: Site, shop: Shop): Use {
   };
 }
 
-/** A year's running of the customer's motor by its label; undefined while the label says too little. */
+/**
+ * A year's running of the customer's motor by its label; undefined while the label says too little. Amps
+ * printed on a pool motor's label are those at full pump load (common practice).
+ */
 export function costOfLabel(label: Nameplate, use: Use): RunningCost | undefined {
   return cost(inputPower({ totalHp: labelTotalHp(label), ...circuit(label) }), use);
 }
 
-/** A year's running of a stocked motor; undefined when the shop's row says too little. */
-export function costOfMotor(motor: StockMotor, use: Use): RunningCost | undefined {
+/**
+ * A year's running of a stocked motor on a pump that takes `loadHp` at the shaft (default: all the motor
+ * gives); undefined when the shop's row says too little. The impeller sets the load, not the motor.
+ */
+export function costOfMotor(motor: StockMotor, use: Use, loadHp?: number): RunningCost | undefined {
   const { label, efficiencyPct, powerFactor } = motor;
-  return cost(
-    inputPower({ totalHp: labelTotalHp(label), efficiencyPct, powerFactor, ...circuit(label) }),
-    use,
-  );
+  const fullLoadHp = labelTotalHp(label);
+  const power = inputPower({ totalHp: fullLoadHp, efficiencyPct, powerFactor, ...circuit(label) });
+  if (power === undefined || fullLoadHp === undefined || loadHp === undefined) return cost(power, use);
+  return cost({ ...power, kw: (power.kw * loadHp) / fullLoadHp }, use);
 }
 
 function cost(power: InputPower | undefined, use: Use): RunningCost | undefined {

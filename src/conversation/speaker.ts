@@ -9,6 +9,7 @@ export const terms = ["serviceFactor", "totalHp", "frame", "dropIn", "shaftSeal"
 /** Says texts for one turn and remembers which trade words have been explained. */
 export interface Speaker {
   readonly say: (group: WordingGroup, key: string, values?: Values) => string;
+  readonly has: Wording["has"];
   /** Trade words explained so far, this turn's included. */
   readonly explained: () => readonly string[];
 }
@@ -28,6 +29,7 @@ export function createSpeaker(wording: Wording, explainedBefore: readonly string
         if (isTerm(blank)) return introduce(blank);
         throw new WordingError(group, key, `nothing fills the blank {${blank}}`);
       }),
+    has: wording.has,
     explained: () => [...explained],
   };
 }
@@ -68,6 +70,20 @@ export function showFact<K extends RatingName>(
       return text === "1" ? "single-phase" : "three-phase";
     case "shaft":
       return `${text} shaft`;
+    case "pricePerKwh":
+      return `${Math.round(Number(value) * 1000) / 10} ¢/kWh`;
+    case "hoursPerDay":
+      return `${text} a day`;
+    case "supplyVolts":
+      return `${text} supply`;
+    case "breakerAmps":
+      return `${text} breaker`;
+    case "breakerPoles":
+      return `${text}-pole breaker`;
+    case "pumpModel":
+      return `pump ${text}`;
+    case "modelNumbers":
+      return `number ${text}`;
     case "speedKind":
       return text === "variable" ? "variable speed" : `${text}-speed`;
     default:

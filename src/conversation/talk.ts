@@ -1,4 +1,4 @@
-import { type RatingName, ratings } from "../nameplate/vocabulary.ts";
+import { nameplateRatingNames, type RatingName, ratings } from "../nameplate/vocabulary.ts";
 import { sideAnswers } from "./answers/index.ts";
 import type { Assessment } from "./assess.ts";
 import { type Absorbed, absorb, setFact } from "./facts.ts";
@@ -53,22 +53,39 @@ function echoOf({ absorbed, speaker, understood }: TalkTurn): string {
 }
 
 /** What a bare "yes", "no" or "can't read it" means depends on what was asked. */
-function resolvePending({ understood, wants }: Turn, { thread, news }: Absorbed): Thread {
+function resolvePending(turn: Turn, { thread, news }: Absorbed): Thread {
   const { pending } = thread;
   switch (pending.kind) {
     case "doubt":
-      return resolveDoubt(thread, pending.rating, pending.proposal, news, wants);
-    case "ratings": {
-      const cannot = wants("unreadable") || wants("dont-know") || (wants("no") && news.length === 0);
-      const named = understood.reading.unreadable.length > 0;
-      // "Can't read it" about nothing in particular is about whatever was asked and not answered.
-      if (!cannot || named) return thread;
-      const open = pending.ratings.filter((rating) => thread.facts[rating] === undefined);
-      return { ...thread, unreadable: [...new Set([...thread.unreadable, ...open])] };
-    }
+      return resolveDoubt(thread, pending.rating, pending.proposal, news, turn.wants);
+    case "ratings":
+      return cannotRead(turn, news) ? withoutAnswer(thread, pending.ratings) : thread;
     default:
-      return thread;
+      return labelGone(turn, thread) ? withoutAnswer(thread, printedRatings) : thread;
   }
+}
+
+/** What only the label can tell; face, shaft and speeds can be seen without it. */
+const printedRatings = nameplateRatingNames.filter(
+  (rating) => !["flange", "shaft", "speedKind"].includes(rating),
+);
+
+/** "There's no label", said before anything was read from it. */
+function labelGone({ understood, wants }: Turn, thread: Thread): boolean {
+  if (!wants("unreadable") || understood.reading.unreadable.length > 0) return false;
+  return !printedRatings.some((rating) => thread.facts[rating] !== undefined);
+}
+
+/** "Can't read it" about none of the ratings asked for is about all of them. */
+function cannotRead({ understood, wants, thread }: Turn, news: readonly RatingName[]): boolean {
+  const cannot = wants("unreadable") || wants("dont-know") || (wants("no") && news.length === 0);
+  const asked = thread.pending.kind === "ratings" ? thread.pending.ratings : [];
+  return cannot && !understood.reading.unreadable.some(({ rating }) => asked.includes(rating));
+}
+
+function withoutAnswer(thread: Thread, asked: readonly RatingName[]): Thread {
+  const open = asked.filter((rating) => thread.facts[rating] === undefined);
+  return { ...thread, unreadable: [...new Set([...thread.unreadable, ...open])] };
 }
 
 function resolveDoubt(

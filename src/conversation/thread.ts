@@ -1,14 +1,17 @@
 import type { Certainty, Hazard } from "../nameplate/reading.ts";
 import type { RatingName, RatingValue } from "../nameplate/vocabulary.ts";
 
+/** What a deduction rests on: the pump's need (somebody checks it), or a breaker that leaves no other choice. */
+export type Ground = "pump" | "breaker";
+
 /** One value held about this customer's motor or site, with its evidence. */
 export interface Fact<K extends RatingName = RatingName> {
   readonly value: RatingValue<K>;
   /** The customer's own words it came from. */
   readonly words: string;
   readonly certainty: Certainty;
-  /** Why it was inferred; absent for what people stated. */
-  readonly because?: string;
+  /** What it was inferred from; absent for what people stated. */
+  readonly because?: Ground;
 }
 
 export type Facts = { readonly [K in RatingName]?: Fact<K> | undefined };

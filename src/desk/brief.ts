@@ -6,6 +6,7 @@ import type { Thread } from "../conversation/thread.ts";
 import { motorName, priceText, stockText } from "../conversation/verdict/motor.ts";
 import type { Wording } from "../conversation/wording.ts";
 import { motorCircuit } from "../engineering/circuits.ts";
+import { labelTotalHp } from "../engineering/power.ts";
 import { decisiveFinding, nearestMiss } from "../matching/explain.ts";
 import { matchStock } from "../matching/match.ts";
 import { changeItems } from "../matching/parts.ts";
@@ -103,7 +104,7 @@ function costLine(
 ): readonly string[] {
   const use = useOf(site, shop);
   const before = costOfLabel(nameplate, use);
-  const after = costOfMotor(best.motor, use);
+  const after = costOfMotor(best.motor, use, labelTotalHp(nameplate));
   if (!before || !after) return [];
   return [
     wording.say("brief", "cost", {

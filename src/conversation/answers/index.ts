@@ -4,6 +4,7 @@ import type { IntentName } from "../intents.ts";
 import { showFacts } from "../speaker.ts";
 import type { TalkTurn } from "../talk.ts";
 import type { Thread } from "../thread.ts";
+import { partsText, workText } from "../verdict/parts.ts";
 import { explain } from "./explain.ts";
 import { legal } from "./legal.ts";
 import { price, savings } from "./money.ts";
@@ -20,6 +21,7 @@ const answers: readonly (readonly [IntentName, Answer])[] = [
   ["savings", savings],
   ["bigger", bigger],
   ["two-speed", otherSpeeds],
+  ["parts", parts],
   ["legal", legal],
   ["hours", ({ speaker, when }) => speaker.say("replies", "hours", { when })],
   ["thanks", ({ speaker }) => speaker.say("replies", "thanks")],
@@ -35,10 +37,31 @@ export function sideAnswers(turn: TalkTurn): { readonly thread: Thread; readonly
     .map(([, answer]) => answer(turn))
     .filter((text) => text !== undefined)
     .slice(0, ANSWERED_TOGETHER);
-  if (!turn.wants("person")) return { thread: turn.thread, texts };
+  if (!turn.wants("person")) {
+    const other =
+      texts.length === 0 && asksSomethingElse(turn) ? [turn.speaker.say("replies", "forDesk")] : [];
+    return { thread: turn.thread, texts: [...texts, ...other] };
+  }
   const urgent = turn.thread.case.state !== "none" && turn.thread.case.reason === "danger";
   const text = turn.speaker.say("replies", urgent ? "person.danger" : "person", { when: turn.when });
   return { thread: toDesk(turn.thread, "asked-for-person"), texts: [text, ...texts] };
+}
+
+const smallTalk: ReadonlySet<IntentName> = new Set(["greeting", "thanks", "other"]);
+
+/** A question that none of the answers is for: shipping, chlorine, the weather. */
+function asksSomethingElse({ text, understood }: TalkTurn): boolean {
+  const { reading, intents } = understood;
+  const nothingRead = reading.readings.length === 0 && reading.unreadable.length === 0;
+  return nothingRead && /[?¿]/.test(text) && intents.every(({ intent }) => smallTalk.has(intent));
+}
+
+function parts(turn: TalkTurn): string {
+  const { assessment, speaker } = turn;
+  const best = assessment.match?.motors[0];
+  if (!best || best.verdict === "undecided") return speaker.say("replies", "parts.later");
+  const values = { motor: best.motor.sku, parts: partsText(turn, best) };
+  return [speaker.say("replies", "parts.best", values), ...workText(turn, best)].join("\n");
 }
 
 function summary({ thread, assessment, speaker }: TalkTurn): string {

@@ -1,3 +1,4 @@
+import { labelTotalHp } from "../../engineering/power.ts";
 import { costOfLabel, costOfMotor, roundUsd, useOf } from "../money.ts";
 import type { TalkTurn } from "../talk.ts";
 import { motorName, priceText, stockText } from "../verdict/motor.ts";
@@ -14,7 +15,7 @@ export function price({ assessment, speaker }: TalkTurn): string {
 }
 
 /** Less than this share is inside what labels and assumptions can tell. */
-const WORTH_SAYING = 0.05;
+const WORTH_SAYING = 0.1;
 
 /** What the thriftiest fitting motor of the same speeds would save on this customer's motor. */
 export function savings({ assessment, knowledge, speaker }: TalkTurn): string {
@@ -26,7 +27,7 @@ export function savings({ assessment, knowledge, speaker }: TalkTurn): string {
   if (!before || !fitting || fitting.length === 0) return speaker.say("replies", "money.later");
   const [thriftiest] = fitting
     .flatMap(({ motor }) => {
-      const after = costOfMotor(motor, use);
+      const after = costOfMotor(motor, use, labelTotalHp(assessment.nameplate));
       return after ? [{ motor, after }] : [];
     })
     .sort((a, b) => a.after.usdPerYear - b.after.usdPerYear);
@@ -35,9 +36,9 @@ export function savings({ assessment, knowledge, speaker }: TalkTurn): string {
   return speaker.say("replies", "savings.efficient", {
     motor: motorName(thriftiest.motor),
     price: priceText(thriftiest.motor, speaker),
-    before: `$${roundUsd(before.usdPerYear)}`,
-    after: `$${roundUsd(thriftiest.after.usdPerYear)}`,
-    saving: `$${roundUsd(saved)}`,
+    before: roundUsd(before.usdPerYear),
+    after: roundUsd(thriftiest.after.usdPerYear),
+    saving: roundUsd(saved),
     hours: use.hoursPerDay,
     cents: Math.round(use.pricePerKwh * 1000) / 10,
   });

@@ -1,3 +1,4 @@
+import { labelTotalHp } from "../../engineering/power.ts";
 import { slowSpeedSaving } from "../../engineering/running-cost.ts";
 import type { JudgedMotor } from "../../matching/types.ts";
 import { costOfMotor, roundUsd, useOf } from "../money.ts";
@@ -26,8 +27,10 @@ export function bigger(turn: TalkTurn): string {
 }
 
 /** "What about two-speed or variable?": the best one that fits, and what half speed can save at most. */
-export function otherSpeeds(turn: TalkTurn): string {
-  const { speaker, assessment, knowledge } = turn;
+export function otherSpeeds(turn: TalkTurn): string | undefined {
+  const { speaker, assessment, knowledge, absorbed } = turn;
+  // "It's a two-speed" states the label; it doesn't ask for another motor.
+  if (absorbed.news.includes("speedKind") || absorbed.news.includes("rpm")) return undefined;
   const motors = fitting(turn);
   if (!motors) return speaker.say("replies", "speeds.later");
   const slower = motors.find(
@@ -35,13 +38,13 @@ export function otherSpeeds(turn: TalkTurn): string {
   );
   if (!slower) return speaker.say("replies", "speeds.none");
   const use = useOf(assessment.site, knowledge.shop);
-  const full = costOfMotor(slower.motor, use);
+  const full = costOfMotor(slower.motor, use, labelTotalHp(assessment.nameplate));
   const values = { motor: motorName(slower.motor), price: priceText(slower.motor, speaker) };
   if (!full) return speaker.say("replies", "speeds.plain", values);
   return speaker.say("replies", "speeds.some", {
     ...values,
-    saving: `$${roundUsd(slowSpeedSaving(full).upToUsdPerYear)}`,
-    full: `$${roundUsd(full.usdPerYear)}`,
+    saving: roundUsd(slowSpeedSaving(full).upToUsdPerYear),
+    full: roundUsd(full.usdPerYear),
     hours: use.hoursPerDay,
     cents: Math.round(use.pricePerKwh * 1000) / 10,
   });

@@ -1,17 +1,16 @@
+import { labelTotalHp } from "../../engineering/power.ts";
 import type { StockMotor } from "../../matching/types.ts";
 import { costOfLabel, costOfMotor, roundUsd, useOf } from "../money.ts";
+import type { Speaker } from "../speaker.ts";
 import type { TalkTurn } from "../talk.ts";
 
 /** Running cost of the new motor beside the old one, with every assumption; nothing when it can't be worked out. */
 export function costText({ speaker, assessment, knowledge }: TalkTurn, motor: StockMotor): readonly string[] {
   const use = useOf(assessment.site, knowledge.shop);
-  const after = costOfMotor(motor, use);
+  const after = costOfMotor(motor, use, labelTotalHp(assessment.nameplate));
   if (after === undefined) return [];
   const before = costOfLabel(assessment.nameplate, use);
-  const lines = [
-    ...(before ? [speaker.say("replies", "cost.old", { usd: roundUsd(before.usdPerYear) })] : []),
-    speaker.say("replies", "cost.new", { usd: roundUsd(after.usdPerYear) }),
-  ];
+  const lines = compared(speaker, before?.usdPerYear, after.usdPerYear);
   const powerFactor = before?.assumptions.find(
     ({ name, basis }) => name === "powerFactor" && basis === "assumed",
   );
@@ -23,8 +22,20 @@ export function costText({ speaker, assessment, knowledge }: TalkTurn, motor: St
     speaker.say("replies", "cost", {
       hours: use.hoursPerDay,
       cents: Math.round(use.pricePerKwh * 1000) / 10,
-      lines: lines.join(", "),
+      lines,
       basis,
     }),
   ];
+}
+
+/** Labels and assumptions cannot tell a smaller difference apart. */
+const SAME_COST = 0.1;
+
+function compared(speaker: Speaker, before: number | undefined, after: number): string {
+  const now = speaker.say("replies", "cost.new", { usd: roundUsd(after) });
+  if (before === undefined) return now;
+  if (Math.abs(before - after) <= before * SAME_COST) {
+    return speaker.say("replies", "cost.same", { usd: roundUsd(after) });
+  }
+  return `${speaker.say("replies", "cost.old", { usd: roundUsd(before) })}, ${now}`;
 }

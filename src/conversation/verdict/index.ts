@@ -24,12 +24,15 @@ export function verdictReplies(turn: TalkTurn): readonly string[] {
   const { match } = turn.assessment;
   if (match === null) return [];
   const best = match.motors[0];
-  const contradiction = contradictionText(turn);
-  const confirm = turn.speaker.say("replies", "confirm", { when: turn.when });
-  const closing = [...contradiction, cautionText(turn.speaker), confirm].join("\n");
-  if (best === undefined || match.verdict === "none-fits") return [nothingFits(turn), closing];
-  if (match.verdict === "undecided") return [notSettled(turn, match), closing];
-  return [offer(turn, best, match), ...costText(turn, best.motor), closing];
+  const closing = (confirm: string) =>
+    [
+      ...contradictionText(turn),
+      cautionText(turn.speaker),
+      turn.speaker.say("replies", confirm, { when: turn.when }),
+    ].join("\n");
+  if (best === undefined) return [nothingFits(turn), closing("confirm.none")];
+  if (match.verdict === "undecided") return [notSettled(turn, match), closing("confirm.none")];
+  return [offer(turn, best, match), ...costText(turn, best.motor), closing("confirm")];
 }
 
 function offer(turn: TalkTurn, best: JudgedMotor, match: MatchResult): string {
@@ -81,12 +84,12 @@ function nothingFits({ speaker, assessment, knowledge }: TalkTurn): string {
   return [speaker.say("replies", "verdict.none-fits"), ...nearest].join("\n");
 }
 
-function notSettled({ speaker, when }: TalkTurn, match: MatchResult): string {
+function notSettled({ speaker }: TalkTurn, match: MatchResult): string {
   const running = match.motors.slice(0, 3).map(({ motor }) => motorName(motor));
   return [
     speaker.say("replies", "verdict.undecided"),
     speaker.say("replies", "inTheRunning", { motors: running.join("; ") }),
-    speaker.say("questions", "photo", { when }),
+    speaker.say("questions", "photo"),
   ].join("\n");
 }
 
@@ -97,9 +100,11 @@ function unchecked({ speaker }: TalkTurn, judged: JudgedMotor): readonly string[
   return names.length > 0 ? [speaker.say("replies", "unchecked", { ratings: names.join(", ") })] : [];
 }
 
+/** What the offer rests on beyond the label's own words; a breaker that leaves no other choice is no doubt. */
 function inferredFrom({ assessment, speaker }: TalkTurn): string | undefined {
-  const because = Object.values(assessment.facts).find((fact) => fact?.certainty === "inferred")?.because;
-  return because === undefined ? undefined : speaker.say("replies", "inferred.pump", { because });
+  const fromPump = Object.values(assessment.facts).some((fact) => fact?.because === "pump");
+  const { pumpModel } = assessment.site;
+  return fromPump && pumpModel ? speaker.say("replies", "inferred.pump", { pump: pumpModel }) : undefined;
 }
 
 function contradictionText({ assessment, speaker }: TalkTurn): readonly string[] {
