@@ -9,7 +9,7 @@ import type { Name } from "./naming.ts";
 import { Ordered } from "./ordered.ts";
 import { type Owner, ownersOf } from "./scope.ts";
 import { answers, openQuestions, selfEvident } from "./selfEvident.ts";
-import { same, settle } from "./settle.ts";
+import { settle } from "./settle.ts";
 import type { Token } from "./token.ts";
 
 /** What of the chosen readings counts, what was taken back, and what could not be read. */
@@ -47,10 +47,11 @@ export function resolve(
   add(answers(context, owners, explained, expecting, standing));
   standing.sort((a, b) => a.start - b.start);
   standing = halved(context, standing);
-  standing = standing.filter((claim) => !isCapacitorVoltage(claim, standing));
-  const withdrawn = (claim: Standing) =>
-    denied.some((no) => no.rating === claim.rating && same(no.value, claim.value) && no.start > claim.start);
-  standing = standing.filter((claim) => !withdrawn(claim));
+  const capacitors = standing.filter(({ rating }) => rating === "capacitorUf").slice(0, 9);
+  standing = standing.filter((claim) => !isCapacitorVoltage(claim, capacitors));
+  const lastDenied = new Map(denied.map((claim) => [`${claim.rating} ${JSON.stringify(claim.value)}`, claim.start]));
+  const denialOf = (claim: Standing) => lastDenied.get(`${claim.rating} ${JSON.stringify(claim.value)}`) ?? -1;
+  standing = standing.filter((claim) => denialOf(claim) < claim.start);
   return report(text, context, standing, illegible(context, owners, ordered));
 }
 
@@ -116,12 +117,9 @@ function counts(owners: readonly Owner[], claim: Standing): boolean {
 }
 
 /** A capacitor's own voltage stands beside its microfarads and is no rating of the motor. */
-function isCapacitorVoltage(claim: Standing, claims: readonly Standing[]): boolean {
+function isCapacitorVoltage(claim: Standing, capacitors: readonly Standing[]): boolean {
   if (claim.rating !== "volts" || !Array.isArray(claim.value) || claim.value.length !== 1) return false;
   const volts = Number(claim.value[0]);
-  const beside = claims.some(
-    ({ rating, from, to }) =>
-      rating === "capacitorUf" && claim.from >= to && claim.from - to <= 3 && from < claim.from,
-  );
+  const beside = capacitors.some(({ from, to }) => claim.from >= to && claim.from - to <= 3 && from < claim.from);
   return beside && volts >= 160 && volts !== 208 && volts !== 230;
 }

@@ -88,6 +88,6 @@ function allNumbers(context: Context, claims: readonly Standing[]): Standing | u
   return { ...first, value: kept.length > 0 ? (kept as RatingValue<RatingName>) : undefined, to: before.to };
 }
 
-export function same(one: unknown, other: unknown): boolean {
+function same(one: unknown, other: unknown): boolean {
   return JSON.stringify(one) === JSON.stringify(other);
 }
