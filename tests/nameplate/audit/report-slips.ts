@@ -10,12 +10,14 @@ const study = studySlips(labels, motors, seed);
 
 const pct = (part: number, whole: number): string => `${((100 * part) / whole).toFixed(1)} %`.padStart(8);
 const line = (name: string, t: SlipTally): string =>
-  `${name.padEnd(14)}${String(t.slips).padStart(7)}${pct(t.caught, t.slips)}${pct(t.proposedRight, t.slips)}` +
+  `${name.padEnd(14)}${String(t.slips).padStart(7)}${pct(t.caught, t.slips)}${pct(t.caughtFirst, t.slips)}${pct(t.proposedRight, t.slips)}` +
   `${String(t.changing).padStart(9)}${pct(t.changingCaught, t.changing)}${pct(t.changingUndecided, t.changing)}` +
   `${(100 * heldShare(t)).toFixed(1).padStart(7)} %${String(t.falseDropIns).padStart(7)}`;
 
 console.log(`${labels} true labels, false alarms ${pct(study.falseAlarms.length, labels).trim()}`);
-console.log("slip            slips  caught   right  changing  caught undecided  held  unseen drop-ins");
+console.log(
+  "slip            slips  caught   first   right  changing  caught undecided  held  unseen drop-ins",
+);
 for (const [kind, tally] of Object.entries(study.byKind)) console.log(line(kind, tally));
 console.log(line("all", study.total));
 const uncaught = study.total.slips - study.total.caught;

@@ -10,6 +10,8 @@ export interface SlipTally {
   slips: number;
   /** A doubt names the rating that is wrong. */
   caught: number;
+  /** Among these, a doubt names it first: it is the one asked about. */
+  caughtFirst: number;
   /** The value proposed is the true one. */
   proposedRight: number;
   /** Slips that, unnoticed, would change the overall verdict or the motor offered first. */
@@ -39,6 +41,7 @@ export interface SlipStudy {
 const empty = (): SlipTally => ({
   slips: 0,
   caught: 0,
+  caughtFirst: 0,
   proposedRight: 0,
   changing: 0,
   changingCaught: 0,
@@ -85,6 +88,7 @@ export function studySlips(labels: number, stock: readonly StockMotor[], seed = 
       const doubts = auditNameplate(slip.nameplate, site);
       const doubt = doubts.find(({ ratings }) => ratings.includes(slip.rating));
       if (doubt) tally.caught++;
+      if (doubts.some(({ ratings }) => ratings[0] === slip.rating)) tally.caughtFirst++;
       if (doubt?.proposal && isTrueValue(doubt.proposal.value, slip.truth[slip.rating]))
         tally.proposedRight++;
       const wrong = outcome(slip.nameplate, site, stock);
