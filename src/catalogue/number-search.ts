@@ -1,6 +1,11 @@
 import type { StockMotor } from "../matching/types.ts";
 import { type Candidates, NumberIndex, type Ranked } from "./number-search/candidates.ts";
-import { createFormatReader, type FormattedNumber, type NumberFormat } from "./number-search/formats.ts";
+import {
+  createFormatReader,
+  type FormatReader,
+  type FormattedNumber,
+  type NumberFormat,
+} from "./number-search/formats.ts";
 import type { NumberResult } from "./number-search/result.ts";
 import { separate } from "./number-search/separate.ts";
 import type { NumberEntry } from "./number-search/table.ts";
@@ -35,6 +40,8 @@ const rungs: readonly Rung[] = [exact, exactByFormat, lookAlike, serialByFormat,
 /** More numbers than this are not asked about one against the other. */
 const mostAsked = 8;
 const mostLikely = 3;
+/** A text of more words is not taken apart into a number and the serial behind it. */
+const mostWords = 12;
 
 /**
  * Indexes numbers for `search`. Memory is about 150 bytes a number of ten characters beside its own text.
@@ -55,9 +62,10 @@ export function createNumberSearch(
       if (known) return known;
       const bare = withoutWords(typed);
       if (bare.kind === "serial") return { kind: "serial", by: "word" };
-      const whole = typedNumber(bare.text);
+      const text = withoutSerialBehind(bare.text, explain);
+      const whole = typedNumber(text);
       if (!whole) return { kind: "none" };
-      const formatted = explain(bare.text);
+      const formatted = explain(text);
       const query = { whole, core: coreOf(formatted), formatted };
       for (const rung of rungs) {
         const result = rung(query, index);
@@ -104,6 +112,17 @@ function near({ whole, core }: Query, index: NumberIndex): NumberResult | undefi
     index,
     [whole, core].flatMap((typed) => (typed ? [index.near(typed)] : [])),
   );
+}
+
+/** What stands before a serial number or date code, known by its maker's format and by its place behind another. */
+function withoutSerialBehind(text: string, explain: FormatReader): string {
+  const words = text.trim().split(/\s+/);
+  if (words.length > mostWords) return text;
+  for (let before = 1; before < words.length; before++) {
+    const kind = explain(words.slice(before).join(" "))?.format.kind;
+    if (kind === "serial" || kind === "date-code") return words.slice(0, before).join(" ");
+  }
+  return text;
 }
 
 /** The parts that identify the motor, where others stand beside them. */

@@ -6,16 +6,17 @@ const lengths = z
   .tuple([count, count])
   .refine(([least, most]) => least <= most, "the first must not be larger");
 
+const word = z.string().regex(/^[A-Z0-9]{1,20}$/, "must be capitals and digits only");
+
 const partSchema = z
   .strictObject({
     means: z.string().min(1),
     identifies: z.boolean(),
     optional: z.boolean().default(false),
+    /** A word that stands before it and belongs to it. */
+    mark: word.optional(),
     /** What may stand there: one of these words, or between so many and so many digits, letters, or either. */
-    words: z
-      .array(z.string().regex(/^[A-Z0-9]{1,20}$/, "must be capitals and digits only"))
-      .min(1)
-      .optional(),
+    words: z.array(word).min(1).optional(),
     digits: lengths.optional(),
     letters: lengths.optional(),
     characters: lengths.optional(),
@@ -84,12 +85,12 @@ function patternOf({ parts }: NumberFormat): RegExp {
   return new RegExp(`^${sources.join("")}$`);
 }
 
-function sourceOf({ words, digits, letters, characters }: Part): string {
-  if (words) return [...words].sort((a, b) => b.length - a.length).join("|");
-  if (digits) return `[0-9OILSBZG]{${digits[0]},${digits[1]}}`;
-  if (letters) return `[A-Z]{${letters[0]},${letters[1]}}`;
+function sourceOf({ mark = "", words, digits, letters, characters }: Part): string {
+  if (words) return `${mark}(?:${[...words].sort((a, b) => b.length - a.length).join("|")})`;
+  if (digits) return `${mark}[0-9OILSBZG]{${digits[0]},${digits[1]}}`;
+  if (letters) return `${mark}[A-Z]{${letters[0]},${letters[1]}}`;
   const [least, most] = characters ?? [1, 1];
-  return `[A-Z0-9]{${least},${most}}`;
+  return `${mark}[A-Z0-9]{${least},${most}}`;
 }
 
 function waysOf({ words, digits, letters, characters, optional }: Part): number {

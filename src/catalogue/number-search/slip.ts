@@ -45,34 +45,50 @@ function oneEdit(typed: Stretch, number: Stretch, view: Uint8Array): Slip | unde
   const typedLength = typed.end - typed.start;
   const numberLength = number.end - number.start;
   const shorter = Math.min(typedLength, numberLength);
-  const at = (n: number) => typed.codes[typed.start + n] ?? 0;
-  const of = (n: number) => number.codes[number.start + n] ?? 0;
-  const equal = (n: number, m: number) => view[at(n)] === view[of(m)];
+  const equal = (n: number, m: number) =>
+    view[typed.codes[typed.start + n] ?? 0] === view[number.codes[number.start + m] ?? 0];
 
   let head = 0;
   while (head < shorter && equal(head, head)) head++;
   let tail = 0;
   while (tail < shorter - head && equal(typedLength - 1 - tail, numberLength - 1 - tail)) tail++;
 
-  const editCost = (): number | undefined => {
-    if (typedLength > numberLength) return head + tail === numberLength ? oddOneCost(at, head) : undefined;
-    if (typedLength < numberLength) return head + tail === typedLength ? oddOneCost(of, head) : undefined;
-    const between = shorter - head - tail;
-    if (between === 1) return wrongCost(at(head), of(head));
-    return between === 2 && equal(head, head + 1) && equal(head + 1, head) ? 1 : undefined;
-  };
-  const cost = editCost();
-  if (cost === undefined) return undefined;
+  const edit = editOf(typed, number, { head, between: shorter - head - tail }, view);
+  if (!edit) return undefined;
   const before = alike(part(typed, 0, head), part(number, 0, head));
   const after = alike(part(typed, typedLength - tail), part(number, numberLength - tail));
   if (!before || !after) return undefined;
-  const worst = Math.max(before.worst, after.worst);
-  return { edits: 1, worst, cost: cost + before.cost + after.cost };
+  const worst = Math.max(before.worst, edit.worst, after.worst);
+  return { edits: 1, worst, cost: before.cost + edit.cost + after.cost };
 }
 
-/** A character missing or extra: likelier where it stands doubled. */
-function oddOneCost(code: (n: number) => number, n: number): number {
-  return code(n) === code(n - 1) || code(n) === code(n + 1) ? 1 : 2;
+/** The one edit between a head and a tail that are alike; undefined when it takes more. */
+function editOf(
+  typed: Stretch,
+  number: Stretch,
+  { head, between }: { head: number; between: number },
+  view: Uint8Array,
+): { worst: number; cost: number } | undefined {
+  const longer = typed.end - typed.start - (number.end - number.start);
+  if (longer !== 0) return between === 0 ? oddOne(longer > 0 ? typed : number, head) : undefined;
+  const at = typed.start + head;
+  const of = number.start + head;
+  if (between === 1)
+    return { worst: likeness.same, cost: wrongCost(typed.codes[at] ?? 0, number.codes[of] ?? 0) };
+  if (between !== 2) return undefined;
+  const equal = (n: number, m: number) => view[typed.codes[at + n] ?? 0] === view[number.codes[of + m] ?? 0];
+  if (!equal(0, 1) || !equal(1, 0)) return undefined;
+  const first = alike(part(typed, head, head + 1), part(number, head + 1, head + 2));
+  const second = alike(part(typed, head + 1, head + 2), part(number, head, head + 1));
+  if (!first || !second) return undefined;
+  return { worst: Math.max(first.worst, second.worst), cost: 1 + first.cost + second.cost };
+}
+
+/** A character that only one of the two has: likelier where it stands doubled. */
+function oddOne({ codes, start }: Stretch, head: number): { worst: number; cost: number } {
+  const at = start + head;
+  const doubled = codes[at] === codes[at + 1] || (head > 0 && codes[at] === codes[at - 1]);
+  return { worst: likeness.same, cost: doubled ? 1 : 2 };
 }
 
 function wrongCost(typed: number, meant: number): number {

@@ -20,7 +20,7 @@ export function typedNumber(text: string): TypedNumber | undefined {
 const numberWord = String.raw`(?:[\s.]{0,3}(?:no|nr|num|number|numero|número|#))?`;
 const oneOf = (words: readonly string[]) => words.map((word) => word.replaceAll("/", "\\/")).join("|");
 const serialWord = new RegExp(
-  String.raw`(?<![\p{L}\p{N}])(?:${oneOf(ratings.serialNumber.words)})${numberWord}(?:[\s.:#=]|$)`,
+  String.raw`(?<![\p{L}\p{N}])(?:${oneOf(ratings.serialNumber.words)})${numberWord}(?:[\s.:#=)]|$)`,
   "iu",
 );
 const modelWord = new RegExp(
