@@ -104,6 +104,18 @@ describe("a planned fault", () => {
   });
 });
 
+test("connections that are cut take the long poll with them, and a new one finds what came since", async () => {
+  const { world, ada, api } = await setUp();
+  const [start] = await api.getUpdates();
+  const offset = start!.update_id + 1;
+  const poll = refusal(new Api(token, { apiRoot: world.apiRoot }).getUpdates({ offset, timeout: 30 }));
+  await world.until(() => world.calls.underWay.length === 1);
+  world.dropConnections();
+  expect(await poll).toBe("no answer");
+  ada.says("are you there?");
+  expect((await api.getUpdates({ offset })).map(({ message }) => message?.text)).toEqual(["are you there?"]);
+});
+
 describe("the record of calls", () => {
   test("keeps parameters, instant and outcome in order", async () => {
     const { world, ada, api } = await setUp();

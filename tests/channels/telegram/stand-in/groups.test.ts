@@ -119,6 +119,15 @@ describe("members", () => {
 });
 
 describe("a group the bot is dragged into", () => {
+  test("does not let it write to members who never wrote to it", async () => {
+    const { world, api } = await open();
+    const zed = world.addUser();
+    world.addGroup({ bot: "member" }).has(zed);
+    expect(await refusal(api.sendMessage(zed.id, "hi"))).toBe(
+      "403 Forbidden: bot can't initiate conversation with a user",
+    );
+  });
+
   test("is announced; there the bot hears only what is meant for it, until it leaves", async () => {
     const { world, api } = await open({ bot: { username: "helper_bot" } });
     const group = world.addGroup({ title: "Neighbours" });
@@ -185,5 +194,6 @@ describe("a group the bot is dragged into", () => {
     expect(update?.message?.reply_to_message?.message_id).toBe(brief.message_id);
     await api.pinChatMessage(staff.id, brief.message_id);
     expect((await api.getChat(staff.id)).pinned_message?.text).toBe("Brief of case 7");
+    expect(staff.sees().at(-1)).toMatchObject({ kind: "service", text: "pinned: Brief of case 7" });
   });
 });

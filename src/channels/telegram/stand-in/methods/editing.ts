@@ -1,12 +1,12 @@
 import type { Message } from "grammy/types";
 import { inlineKeyboard } from "../keyboards.ts";
-import { isService, replace } from "../posting.ts";
+import { asReply, isService, post, replace } from "../posting.ts";
 import type { Methods } from "../protocol.ts";
 import { knownRoom, may, messageIn, writableRoom } from "../reach.ts";
 import { badRequest } from "../refusal.ts";
 import type { Room } from "../rooms.ts";
 import { messageText } from "../text/formatted.ts";
-import { botMember, unixTime, type World } from "../world.ts";
+import { botMember, botUser, unixTime, type World } from "../world.ts";
 
 /** "A message can only be deleted if it was sent less than 48 hours ago" (Bot API, deleteMessage). */
 const deletableForSeconds = 48 * 60 * 60;
@@ -64,8 +64,11 @@ export const editingMethods = (
     if (isService(message)) throw badRequest("message can't be pinned");
     if (room.kind === "group" && !may(botMember(world, room), "can_pin_messages"))
       throw badRequest("not enough rights to manage pinned messages in the chat");
-    if (!room.pinned.includes(message.message_id)) room.pinned.push(message.message_id);
-    world.changes.tell();
+    if (!room.pinned.includes(message.message_id)) {
+      room.pinned.push(message.message_id);
+      const threadId = message.is_topic_message === true ? message.message_thread_id : undefined;
+      post(world, room, { from: botUser(world), threadId, content: { pinned_message: asReply(message) } });
+    }
     return true;
   },
 });

@@ -90,6 +90,7 @@ function serviceLine(message: Message): string {
     return `topic named: ${message.forum_topic_edited.name ?? ""}`;
   if (message.forum_topic_closed !== undefined) return "topic closed";
   if (message.forum_topic_reopened !== undefined) return "topic reopened";
+  if (message.pinned_message !== undefined) return `pinned: ${message.pinned_message.text ?? "a message"}`;
   if (message.migrate_to_chat_id !== undefined) return "became a supergroup";
   if (message.migrate_from_chat_id !== undefined) return "was a group";
   return "";
