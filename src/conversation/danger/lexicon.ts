@@ -11,6 +11,12 @@ const lists = {
   tingle:
     "tingle tingles tingled tingling tingly cosquilleo cosquillas cosquillitas cosquilleos hormigueo hormigueos hormiguea fizzy prickle prickles prickling prickly pins_and_needles",
   tickle: "tickle tickles tickled tickling buzz buzzes buzzed buzzing sting stings stung",
+  feel: "feel feels felt feeling sense sensed siento sienten sentimos siente sentir sintio senti sentia",
+  // What a body may call it.
+  sensation:
+    "zing zings zinger zap buzz buzzing tickle sting stinging pulse pulses surge twinge thump prick pricks pinprick pinpricks pinpricking needles prickling static zip jolt current electricity charge voltage spark throbbing vibrating corrientita cosquilla piquete piquetes pinchazo pinchazos",
+  react:
+    "twitch twitched twitches jerk jerked jerks yelp yelps yelped yelping flinch flinched flinches recoiled jumped_back pulled_back let_out_a_yelp spasm spasmed seized",
   bite: "bite bites bit bitten biting nip nips nipped nipping sting stings stung pinch pinched pinches",
   blow: "hit hits knock knocks knocked kick kicks kicked grab grabs grabbed threw throws thrown poke pokes poked",
   current:
@@ -27,7 +33,7 @@ const lists = {
   machine:
     "pump pumps motor motors moter motores bomba bombas equipment unit machine casing housing heater filter lid valve chlorinator filtro carcasa carcaza",
   // Heat, smoke, sparks.
-  burn: "burn burns burning burned burnt burnin burnd scorched scorching singed charred quemado quemada quemados quemadas quemando quemandose quemo quema queman chamuscado chamuscada chamuscados",
+  burn: "burn burns burning burned burnt burnin burnd scorched scorching singed charred quemado quemada quemados quemadas quemando quemandose quemo quema queman quemaron tatemado chamuscado chamuscada chamuscados",
   burning: "burning burnin quemando quemandose",
   smoke:
     "smoke smokes smoked smoking smoky smokey smokin smok smolder smoldering smouldering humo humito humazo humea humeando humeante",
@@ -40,24 +46,24 @@ const lists = {
   smell:
     "smell smells smelled smelling smelly smelt smel odor odour stink stinks stank stinking stench reek reeks whiff scent fumes huele huelen olor oler olia oli oliendo apesta peste tufo",
   burntSmell:
-    "burn burns burning burned burnt burnin burnd scorched singed electric electrical electronics ozone plastic rubber insulation wire wires cable cables wiring hot acrid fishy melted melting toast toasted toasty bbq barbecue smoke smoky smokey campfire fireworks gunpowder cooked cooking quemado quemada quemados quemando chamuscado hule plastico goma acre humo electrico",
-  crackle: "crackle crackles crackling crackly crackled crepita fizzing popping snapping",
+    "burn burns burning burned burnt burnin burnd scorched singed electric electrical electronics ozone plastic rubber insulation wire wires cable cables wiring hot acrid fishy melted melting toast toasted toasty bbq barbecue smoke smoky smokey campfire fireworks gunpowder cooked cooking quemado quemada quemados quemando chamuscado chamusquina tatemado hule plastico goma acre humo electrico",
+  crackle: "crackle crackles crackling crackly crackled crepita",
   sizzle: "sizzle sizzles sizzling sizzled",
   // Protective devices and what they do.
   device:
-    "breaker breakers gfci gfcis gfi gfis gcfi rcd rccb afci fuse fuses circuit circuits circuit_breaker pastilla pastillas fusible fusibles taco tacos diferencial termica termico interruptor interruptores cortacircuitos braker brakers ground_fault",
+    "breaker breakers gfci gfcis gfi gfis gcfi rcd rccb afci fuse fuses circuit circuits circuit_breaker pastilla pastillas fusible fusibles taco tacos diferencial termica termico interruptor interruptores cortacircuitos cortacircuito llave_termica braker brakers ground_fault",
   socket: "outlet outlets receptacle plug panel subpanel switch disconnect power_strip power electricity",
-  trip: "trips tripped tripping tripin tripd trippin triped",
+  trip: "trips tripped tripping tripin tripd trippin triped tripea tripean tripeo tripeando trippea",
   popOff:
     "pop pops popped popping kick kicks kicked kicking throw throws threw throwing thrown blow blows blew blown blowing knock knocks knocked knocking jump jumps jumped jumping snap snaps snapped bust busts busted trip",
   goOff:
     "go goes going went turns turned turning shut shuts shutting cut cuts cutting flip flips flipped flipping click clicks clicked clicking drop drops dropped dropping come comes switches switched switching flicks jumps kicks kicked kicking",
   refuses: "wont cant cannot doesnt dont didnt couldnt wouldnt refuses isnt never",
   fallEs:
-    "bota botan botaba boto botar botando baja bajan bajo bajaba bajar bajando salta saltan salto saltaba saltar saltando brinca brincan brinco brincaba brincando brincar dispara disparan disparo disparaba disparando disparar tumba tumbo tumban tumbando tumbar truena avienta aviento tira tiro tiraba tirando corta desconecta apaga cae caen cayo va fue",
+    "bota botan botaba boto botar botando baja bajan bajo bajaba bajar bajando salta saltan salto saltaba saltar saltando brinca brincan brinco brincaba brincando brincar dispara disparan disparo disparaba disparando disparar tumba tumbo tumban tumbando tumbar truena avienta aviento tira tiro tiraba tirando corta desconecta apaga cae caen cayo va fue botarse bajarse dispararse brincarse saltarse caerse quema quemo funde fundio revienta revento bota",
   // Water and what it must stay away from.
   wetNoun:
-    "water leak leaks leaked leaking leakage leakin drip drips dripped dripping drippin spray sprays sprayed spraying squirt squirts squirting squirted rain rains rained raining rainwater splash splashes splashed splashing sprinkler sprinklers seep seeps seeping seeped moisture agua gotea goteando gotear goteo gotera chorrea chorreando chorro escurre escurriendo lluvia llueve llovio fuga salpica salpicando moja mojando",
+    "water leak leaks leaked leaking leakage leakin drip drips dripped dripping drippin spray sprays sprayed spraying squirt squirts squirting squirted rain rains rained raining rainwater splash splashes splashed splashing sprinkler sprinklers seep seeps seeping seeped moisture condensation humidity puddle puddles charco charcos agua gotea goteando gotear goteo gotera chorrea chorreando chorro escurre escurriendo lluvia llueve llovio fuga salpica salpicando moja mojando",
   soaks:
     "spray sprays sprayed spraying squirts squirting squirted splash splashes splashed splashing drench drenches drenched drenching soak soaks soaked soaking flood floods flooded flooding wetting wets hosed moja mojo mojando empapa empapo salpica salpicando inundo inunda",
   wet: "wet soaked soaking soaken drenched drowned drowning flood floods flooded flooding submerged submersed underwater under_water waterlogged soggy mojado mojada mojados mojadas mojo mojaron moxado inundado inundada inundo inundaron inundados empapado empapada empapo sumergido sumergida encharcado encharcada bajo_el_agua bajo_agua",
@@ -69,7 +75,15 @@ const lists = {
   motor: "motor motors moter motores electric_motor",
   room: "room pad pit vault closet shed area equipment cuarto maquinas",
   into: "in inside into on onto over through down en dentro sobre encima al a por adentro out",
-  near: "in inside into on onto over by at around near within through above all up underneath under behind surrounding next en dentro sobre encima al a por adentro junto cerca",
+  near: "in inside into on onto over by at around near within through above all up underneath under behind surrounding next en dentro sobre encima al a por adentro junto cerca alrededor debajo from out off_of where donde",
+  // Things of the plumbing that share a name with live parts.
+  plumbing:
+    "drain_plug winter_plug winterizing_plug expansion_plug bleed_plug air_relief_plug vacuum_breaker",
+  // A feeling that is electric only beside a touch and a thing that may be live.
+  weakFeeling:
+    "poke pokes belt whack wallop thump hurt hurts hurting ache aches numb numbness cramp cramps cramping spicy ouch ouchy sting stings stinging pain painful electric shaking",
+  contact:
+    "touch touches touched touching tuch grab grabs grabbed grabbing lean leans leaned leaning barefoot hand hands finger fingers feet foot elbow arm arms tocar toco toque agarro mano manos pies descalzo",
   // Words that place a danger in time, mood or someone's mouth.
   negator:
     "no not never dont doesnt didnt isnt wasnt arent werent hasnt havent hadnt aint without nothing nobody none nor neither cant cannot couldnt wont zero nope ni sin nunca tampoco ningun ninguna nada nadie jamas no_one noone stopped quit",
@@ -109,7 +123,9 @@ export function conceptsOf(words: readonly string[]): readonly ReadonlySet<strin
       });
     }
   });
-  return result;
+  return result.map((concepts) =>
+    concepts.has("plumbing") ? new Set([...concepts].filter((one) => one !== "livePart")) : concepts,
+  );
 }
 
 /** True for a word some concept knows. */

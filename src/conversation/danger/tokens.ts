@@ -14,7 +14,8 @@ export interface Token extends Span {
   readonly after: string;
 }
 
-const word = /[\p{L}\p{N}][\p{L}\p{M}\p{N}'’`´]*(?:[.,]\p{N}+)?/gu;
+/** Letters, or a number: "120v" is two words. */
+const word = /\p{L}[\p{L}\p{M}'’`´]*|\p{N}+(?:[.,]\p{N}+)?/gu;
 
 function fold(text: string): string {
   return text

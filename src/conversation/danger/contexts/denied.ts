@@ -3,7 +3,7 @@ import type { Token } from "../tokens.ts";
 
 /** Words a negation reaches through on its way to the danger: "no sign of any burning smell". */
 const transparent = words(
-  "the a an any of or nor either ever even really actually been be being is was are were has have had get gets got getting yet me my your us it its there that longer think believe do does did see seen saw smell smells smelled smelling feel felt feeling notice noticed hear heard find found show showing burning burnt electrical electric weird visible sign signs hint trace whiff hot plastic strange funny actual real obvious noticeable single bad coming come comes anything someone anyone anybody on in to at from ni o y se le les nos ha han he hay sale salen sali echa da dan dio dado de el la los las un una unos huele a que y esta estan bota botan going more noise",
+  "the a an any of or nor either ever even really actually been be being is was are were has have had get gets got getting yet me my your us it its there that longer think believe do does did see seen saw smell smells smelled smelling feel felt feeling notice noticed hear heard find found show showing burning burnt electrical electric weird visible sign signs hint trace whiff hot plastic strange funny actual real obvious noticeable single bad coming come comes anything someone anyone anybody on in to at from ni o y se le les nos ha han he hay sale salen sali echa da dan dio dado de el la los las un una unos huele a que y esta estan bota botan cae entra cayo entro moja hubo going more noise",
 );
 const carriers = [
   "shock",
@@ -24,7 +24,7 @@ const carriers = [
 ] as const;
 /** Heads that are refusals themselves ("won't stay on", "couldn't let go"). */
 const refusals = words(
-  "stay stays staying hold holds holding reset resets set on stick latch stand couldnt cant cannot unable move moving swim refuses impossible",
+  "stay stays staying hold holds holding reset resets set on stick latch stand couldnt cant cannot unable move moving swim refuses impossible queda sube sostiene mantiene resetea aguanta levanta deja prende quiere",
 );
 const finite = words(
   "trips tripped shocks shocked zaps zapped smokes smoked smells smelled smell burns leaks sparked",

@@ -1,8 +1,9 @@
 import { type Context, hasWord, sentenceEnd, sentenceStart, words } from "../mention.ts";
+import { findFirst, patterns } from "../pattern.ts";
 import type { Token } from "../tokens.ts";
 
 const modals = words(
-  "would could might may can will should gonna ll itll id podria podrian puede pueden pudiera podra going",
+  "would could might may can will should gonna ll itll id podria podrian puedo podemos puede pueden pudiera podra going",
 );
 const perceives = words("see smell feel hear notice taste tell sense oler sentir ver");
 /** A finite verb between the modal and the danger starts a statement of its own. */
@@ -19,6 +20,7 @@ const subjects = words("i it its you we he she they u ill");
 const generic = words(
   "new newer bigger a an these those they most pumps motors variable two all any other people larger ones",
 );
+const asks = words("what how when where and or so que also but");
 const purposes = words("avoid prevent against evitar");
 const feared = words("risk danger chance afraid scared possibility likely odds fear riesgo peligro worried");
 const risky = words("hazard hazards risk risks");
@@ -41,9 +43,16 @@ function supposed(tokens: readonly Token[], start: number, head: number): boolea
     if (word !== "if" && word !== "unless" && (word !== "si" || spanishYes)) continue;
     const before = tokens[at - 1]?.word ?? "";
     if (["what", "que", "y"].includes(before)) return true;
-    if (/^(bad|normal|ok|okay|dangerous|safe|sure|know|tell|clear|idea|wondering)$/.test(before)) {
+    if (
+      /^(bad|normal|ok|okay|dangerous|safe|sure|know|tell|clear|idea|wondering|mean|peligroso|malo|grave|mal)$/.test(
+        before,
+      )
+    ) {
       return before === "safe" || before === "know" ? tokens[at + 1]?.word !== "that" : false;
     }
+    // "What do I do if it is smoking": under way, unless it is "ever".
+    if (/^(is|are|keeps)$/.test(tokens[head - 1]?.word ?? "") && /ing$/.test(tokens[head]?.word ?? ""))
+      return false;
     for (let i = at + 2; i <= head; i += 1) {
       const token = tokens[i];
       if (token?.gap === "comma") return false;
@@ -86,6 +95,12 @@ function feareds(tokens: readonly Token[], start: number, head: number): boolean
     const word = tokens[at]?.word ?? "";
     const next = tokens[at + 1]?.word ?? "";
     if (purposes.has(word)) return true;
+    // "I don't want to get zapped", "do I have to worry about the capacitor shocking me".
+    if (word === "want" && next === "to" && hasWord(tokens, at - 3, at, words("dont not didnt no")))
+      return true;
+    const worry = word === "worry" || word === "worried";
+    if (worry && next === "about" && /^(shocking|electrocuting|zapping)$/.test(tokens[head]?.word ?? ""))
+      return true;
     if (feared.has(word) && /^(of|to|about|de)$/.test(next)) {
       const definite = ["the", "this", "that"].includes(tokens[at + 2]?.word ?? "");
       return word !== "worried" || !definite;
@@ -102,10 +117,15 @@ function genericQuestion(tokens: readonly Token[], start: number, head: number):
   for (let at = start; at < head && at < start + 6; at += 1) {
     const word = tokens[at]?.word ?? "";
     if (word !== "do" && word !== "does") continue;
+    const before = tokens[at - 1]?.word ?? "";
+    if (at !== start && !asks.has(before)) continue;
     return hasWord(tokens, at + 1, at + 3, generic) && first !== "why";
   }
   return false;
 }
+
+const affirmed = patterns("(because|cause|cuz|and|mine|ours|it) (it|mine|ours)? (does|did|has)");
+const newcomer = patterns("(if|si) ~2 (pongo|pusiera|uso|instalo|cambio|meto|compro)");
 
 /** "What if it trips", "would 2 hp trip it", "risk of shock", "so I don't get shocked". */
 export const hypothetical: Context = (tokens, { from, head }) => {
@@ -114,6 +134,9 @@ export const hypothetical: Context = (tokens, { from, head }) => {
   if (risky.has(tokens[head + 1]?.word ?? "")) return true;
   const ever = hasWord(tokens, start, end, words("ever"));
   if (!ever && happensAgain(tokens, start, end)) return false;
+  // "Would a bad bond make it tingle? Because it does."
+  if (findFirst(affirmed, tokens, end, end + 2)) return false;
+  if (findFirst(newcomer, tokens, head, end)) return true;
   const first = Math.min(from, head);
   return (
     supposed(tokens, start, first) ||

@@ -32,7 +32,7 @@ export const printed: Context = (tokens, { head, to }) => {
     const token = tokens[at];
     if (!token) break;
     const quoted = /[:"“]/.test(token.after);
-    if (headers.has(token.word) && head - at <= 14 && !isLived(tokens, at, head + 3)) return true;
+    if (headers.has(token.word) && head - at <= 14 && !isLived(tokens, at, head + 2)) return true;
     if (token.concepts.has("printedThing") && quoted && !isLived(tokens, at + 1, to + 1)) return true;
     if (token.concepts.has("saying") && printSpeaks(tokens, at, from)) {
       return !isLived(tokens, Math.max(at + 1, head - 4), to + 1);

@@ -1,5 +1,6 @@
 import { type Context, hasWord, sentenceEnd, sentenceStart, words } from "../mention.ts";
 import { findFirst, patterns } from "../pattern.ts";
+import type { Token } from "../tokens.ts";
 
 const past = words(
   "was were had did used got tripped shocked zapped smoked smelled sparked burned burnt melted leaked flooded caught last ago once before antes did tripping electrocuted popped blew kicked tingled botaba boto dio daba hacia salia olia paso ano pasado wet",
@@ -19,7 +20,7 @@ const cured = patterns(
 );
 /** Work that ends it only with time, a tradesperson or a good outcome beside it. */
 const replaced = patterns(
-  "^(replaced|swapped|changed|disconnected|removed|trashed|junked|scrapped|cambio|cambiaron|cambiamos|tiramos)",
+  "^(replaced|swapped|changed|disconnected|removed|trashed|junked|scrapped|tossed|chucked|dumped|pitched|pulled|yanked|ditched|gone|cambio|cambiaron|cambiamos|tiramos)",
   "^(thrown|threw|hauled|took|taken) ~2 (out|away)",
   "put in ~1 new",
 );
@@ -29,6 +30,7 @@ const outcome = patterns(
   "(fine|good|great|ok|okay|perfect|solid) ~1 ^(since|ever since|after that|desde)",
   "(not|isnt|hasnt|doesnt|no) ~3 ^(anymore|any more|since)",
   "^desde entonces ~3 (bien|no)",
+  "(pero|but) ^(ya no|not anymore|not any more|no more|no longer)",
 );
 const distance = patterns(
   "last ^(year|summer|spring|winter|fall|season|month|fall|july|june|may|april|march|august|september|october)",
@@ -36,7 +38,9 @@ const distance = patterns(
   "in ^(january|february|march|april|may|june|july|august|september|october|november|december)",
   "(ano|verano|mes) ^pasado",
   "hace ~2 ^(anos|meses|ano)",
+  "old ^(motor|pump|one|switch|breaker|timer)",
   "^back (in|when)",
+  "in ^(2000|2005|2008|2010|2011|2012|2013|2014|2015|2016|2017|2018|2019|2020|2021|2022|2023|2024)",
 );
 const tradesperson = patterns("(electrician|licensed|electricista|utility|inspector|tecnico)");
 const notDone = words(
@@ -47,6 +51,12 @@ const back = patterns(
   "still ^(does|doing|happens|happening)",
 );
 
+/** Also the Spanish imperfect: "se bajaba", "salía". */
+function isPast(tokens: readonly Token[], start: number, end: number): boolean {
+  if (hasWord(tokens, start, end, past)) return true;
+  return tokens.slice(start, end).some(({ word }) => word.length > 4 && /(?:aba|aban|ia|ian)$/.test(word));
+}
+
 /** "It used to trip, the electrician fixed that", "smoked in May, that motor has been thrown out". */
 export const resolved: Context = (tokens, { from, head, to }) => {
   const start = sentenceStart(tokens, head);
@@ -54,7 +64,10 @@ export const resolved: Context = (tokens, { from, head, to }) => {
   const clauseStart = Math.max(start, from - 6);
   if (hasWord(tokens, clauseStart, Math.min(end, to + 2), present)) return false;
   if (findFirst(usedTo, tokens, Math.max(start, head - 8), head + 1)) return true;
-  if (!hasWord(tokens, clauseStart, Math.min(end, to + 6), past)) return false;
+  // "Fixed the tripping problem": the work comes first and names what it ended.
+  const named = findFirst(cured, tokens, Math.max(start, head - 5), head);
+  if (named && !hasWord(tokens, named.from - 3, named.from, notDone)) return true;
+  if (!isPast(tokens, clauseStart, Math.min(end, to + 6))) return false;
   const reach = Math.min(tokens.length, to + 40);
   const whole = (list: typeof cured) => findFirst(list, tokens, start, reach) !== undefined;
   const done = (list: typeof cured) => {
