@@ -1,32 +1,10 @@
-import type { RatingName } from "../../nameplate/vocabulary.ts";
 import type { StockIndex } from "../stock-index.ts";
 import type { Question } from "../types.ts";
-import { needsWork, notKnown, partCodes, rulesOut } from "./codes.ts";
+import { outcomeBits, partCodes } from "./codes.ts";
 import type { Part } from "./ladder.ts";
-import { type Possibility, withValues } from "./possibilities.ts";
+import { type AskedPart, type OpenPart, openPart } from "./open-part.ts";
+import { partKindsOf } from "./part-kinds.ts";
 import type { Survivor } from "./survivors.ts";
-
-/** One part of the old motor that is being asked about. */
-export interface OpenPart {
-  readonly part: Part;
-  readonly ratings: readonly RatingName[];
-  readonly possibilities: readonly Possibility[];
-  /**
-   * State of the part for each possibility and each set of its ratings told (bit i: the i-th rating). Answers
-   * that say the same about every motor lead to the same state.
-   */
-  readonly states: readonly (readonly number[])[];
-}
-
-/** A set of survivors, one bit each. */
-type Bits = Uint32Array;
-
-/** Which survivors a state of one part rules out, leaves open, or gives work. */
-interface Effect {
-  readonly out: Bits;
-  readonly unknown: Bits;
-  readonly work: Bits;
-}
 
 /** What comes out for the stock when each open part is in one of its states. */
 export interface Outlook {
@@ -37,70 +15,42 @@ export interface Outlook {
   readonly outcome: (states: readonly number[]) => string;
 }
 
+/** A set of motor classes, one bit each. */
+type Bits = Uint32Array;
+
+/** Which classes are ruled out, left open, or given work. */
+interface Effect {
+  readonly out: Bits;
+  readonly unknown: Bits;
+  readonly work: Bits;
+}
+
 /**
  * Prepares the survivors so that the outcome of any answers is a few operations on bits. Survivors which no
- * possible answer tells apart count as one.
+ * possible answer tells apart count as one class.
  */
 export function outlookOf(
   index: StockIndex,
   question: Question,
   survivors: readonly Survivor[],
-  open: readonly {
-    readonly part: Part;
-    readonly ratings: readonly RatingName[];
-    readonly possibilities: readonly Possibility[];
-  }[],
+  asked: readonly AskedPart[],
   closed: readonly Part[],
 ): Outlook {
-  const views = open.map((asked) => viewOf(index, question, survivors, asked));
-  const base = closed.map((part) => {
-    const { kinds, placeOf } = kindsOf(survivors, part);
-    const codes = partCodes(index, part, question, kinds);
-    return placeOf.map((place) => codes[place] ?? 0);
-  });
-
-  // Survivors that look the same in every open part and are as well off in the others.
-  const classes = new Map<string, { readonly columns: readonly number[]; readonly code: number }>();
-  for (const [at, { needsWork: work }] of survivors.entries()) {
-    let code = work ? needsWork : 0;
-    for (const codes of base) code |= codes[at] ?? 0;
-    code = code & notKnown ? notKnown : code;
-    const columns = views.map(({ columnOf }) => columnOf[at] ?? 0);
-    const key = `${columns.join(",")}:${code}`;
-    if (!classes.has(key)) classes.set(key, { columns, code });
-  }
-  const all = [...classes.values()];
-  const words = Math.max(1, Math.ceil(all.length / 32));
-  const emptyBits = () => new Uint32Array(words);
-  const baseUnknown = emptyBits();
-  const baseWork = emptyBits();
-  for (const [at, { code }] of all.entries()) {
-    if (code & notKnown) setBit(baseUnknown, at);
-    if (code & needsWork) setBit(baseWork, at);
-  }
-  const unused = new Uint32Array(words);
-  for (let at = all.length; at < words * 32; at++) setBit(unused, at);
-
-  const effects = views.map(({ vectors }, view) =>
-    vectors.map((vector): Effect => {
-      const effect = { out: emptyBits(), unknown: emptyBits(), work: emptyBits() };
-      for (const [at, { columns }] of all.entries()) {
-        const code = vector[columns[view] ?? 0] ?? 0;
-        if (code === rulesOut) setBit(effect.out, at);
-        else if (code === notKnown) setBit(effect.unknown, at);
-        else if (code === needsWork) setBit(effect.work, at);
-      }
-      return effect;
-    }),
+  const parts = asked.map((open) =>
+    openPart(index, question, open, presentKinds(index, survivors, open.part)),
+  );
+  const { base, members, words } = classesOf(index, question, survivors, parts, closed);
+  const effects = parts.map(({ codes }, at) =>
+    codes.map((byColumn) => effectOf(byColumn, members[at] ?? [], words)),
   );
 
-  /** The word of survivors still there, undecided and faultless, for one combination of states. */
+  /** Classes still there, undecided and faultless in one word of bits. */
   const look = (states: readonly number[], word: number) => {
-    let out = unused[word] ?? 0;
-    let unknown = baseUnknown[word] ?? 0;
-    let work = baseWork[word] ?? 0;
-    for (let view = 0; view < states.length; view++) {
-      const effect = effects[view]?.[states[view] ?? 0];
+    let out = base.out[word] ?? 0;
+    let unknown = base.unknown[word] ?? 0;
+    let work = base.work[word] ?? 0;
+    for (let part = 0; part < states.length; part++) {
+      const effect = effects[part]?.[states[part] ?? 0];
       if (!effect) continue;
       out |= effect.out[word] ?? 0;
       unknown |= effect.unknown[word] ?? 0;
@@ -110,7 +60,7 @@ export function outlookOf(
   };
 
   return {
-    parts: views.map(({ openPart }) => openPart),
+    parts,
     isDecided: (states) => {
       let undecided = false;
       for (let word = 0; word < words; word++) {
@@ -124,81 +74,88 @@ export function outlookOf(
       const seen = Array.from({ length: words }, (_, word) => look(states, word));
       if (seen.some(({ dropIn }) => dropIn !== 0)) return `drop-in ${seen.map(({ dropIn }) => dropIn)}`;
       const verdict = seen.some(({ undecided }) => undecided !== 0) ? "undecided" : "work";
-      const work = states.map((state, view) =>
-        seen.map(({ alive }, word) => (effects[view]?.[state]?.work[word] ?? 0) & alive),
+      const work = states.map((state, part) =>
+        seen.map(({ alive }, word) => (effects[part]?.[state]?.work[word] ?? 0) & alive),
       );
       return `${verdict} ${seen.map(({ alive }) => alive)} ${work.join(" ")}`;
     },
   };
 }
 
-function setBit(bits: Bits, at: number): void {
-  bits[at >>> 5] = (bits[at >>> 5] ?? 0) | (1 << (at & 31));
+function presentKinds(index: StockIndex, survivors: readonly Survivor[], part: Part): Uint8Array {
+  const present = new Uint8Array(partKindsOf(index)[part].kinds.length);
+  for (const survivor of survivors) present[survivor[part]] = 1;
+  return present;
 }
 
-/** The kinds of one part among the survivors, and which of them each survivor is. */
-function kindsOf(survivors: readonly Survivor[], part: Part) {
-  const places = new Map<number, number>();
-  const kinds: (readonly number[])[] = [];
-  const placeOf = survivors.map((survivor) => {
-    const ofRules = survivor.kinds[part];
-    const key = (ofRules[0] ?? 0) * 2 ** 24 + (ofRules[1] ?? 0);
-    let place = places.get(key);
-    if (place === undefined) {
-      place = kinds.length;
-      places.set(key, place);
-      kinds.push(ofRules);
-    }
-    return place;
-  });
-  return { kinds, placeOf };
-}
-
-/** States of one part and what each says of the survivors; kinds that no state tells apart share a column. */
-function viewOf(
+/** The survivors as classes: alike in every column of the open parts, and as well off in all the rest. */
+function classesOf(
   index: StockIndex,
   question: Question,
   survivors: readonly Survivor[],
-  { part, ratings, possibilities }: Omit<OpenPart, "states">,
+  parts: readonly OpenPart[],
+  closed: readonly Part[],
 ) {
-  const { kinds, placeOf } = kindsOf(survivors, part);
-  const stateOf = new Map<string, number>();
-  const byKind: Uint8Array[] = [];
-  const stateByAnswer = new Map<string, number>();
-  const states = possibilities.map(({ values }) =>
-    Array.from({ length: 1 << ratings.length }, (_, told) => {
-      const toldValues = Object.fromEntries(
-        ratings.flatMap((rating, at) => (told & (1 << at) ? [[rating, values[rating]]] : [])),
-      );
-      const answer = JSON.stringify(toldValues);
-      let state = stateByAnswer.get(answer);
-      if (state === undefined) {
-        const codes = partCodes(index, part, withValues(question, toldValues), kinds);
-        const key = codes.join("");
-        state = stateOf.get(key);
-        if (state === undefined) {
-          state = byKind.length;
-          stateOf.set(key, state);
-          byKind.push(codes);
-        }
-        stateByAnswer.set(answer, state);
-      }
-      return state;
-    }),
+  const { "not-known": unknownBit, "needs-work": workBit } = outcomeBits;
+  const closedCodes = closed.map((part) => ({ part, codes: partCodes(index, part, question) }));
+  const numbers = new Map<number, number>();
+  const unknown: number[] = [];
+  const work: number[] = [];
+  /** Part -> column -> the classes in it. */
+  const inColumn = parts.map(({ codes }) =>
+    Array.from({ length: codes[0]?.length ?? 0 }, (): number[] => []),
   );
+  for (const survivor of survivors) {
+    let code = survivor.needsWork ? workBit : 0;
+    for (const { part, codes } of closedCodes) code |= codes[survivor[part]] ?? 0;
+    let key = code;
+    for (const { part, columnOf } of parts) key = key * 4096 + (columnOf[survivor[part]] ?? 0);
+    if (numbers.has(key)) continue;
+    const number = numbers.size;
+    numbers.set(key, number);
+    if (code & unknownBit) unknown.push(number);
+    else if (code & workBit) work.push(number);
+    for (const [at, { part, columnOf }] of parts.entries()) {
+      inColumn[at]?.[columnOf[survivor[part]] ?? 0]?.push(number);
+    }
+  }
 
-  const columns = new Map<string, number>();
-  const columnByKind = kinds.map((_, kind) => {
-    const key = byKind.map((codes) => codes[kind]).join("");
-    const known = columns.get(key) ?? columns.size;
-    columns.set(key, known);
-    return known;
-  });
-  const vectors = byKind.map((codes) => {
-    const vector = new Uint8Array(columns.size);
-    for (const [kind, column] of columnByKind.entries()) vector[column] = codes[kind] ?? 0;
-    return vector;
-  });
-  const openPart: OpenPart = { part, ratings, possibilities, states };
-  return { openPart, vectors, columnOf: placeOf.map((place) => columnByKind[place] ?? 0) };
+  const words = Math.max(1, Math.ceil(numbers.size / 32));
+  const unused = Array.from({ length: words * 32 - numbers.size }, (_, at) => numbers.size + at);
+  const base: Effect = {
+    out: bitsOf(unused, words),
+    unknown: bitsOf(unknown, words),
+    work: bitsOf(work, words),
+  };
+  return {
+    base,
+    words,
+    members: inColumn.map((columns) => columns.map((classes) => bitsOf(classes, words))),
+  };
+}
+
+function bitsOf(members: readonly number[], words: number): Bits {
+  const bits = new Uint32Array(words);
+  for (const at of members) bits[at >>> 5] = (bits[at >>> 5] ?? 0) | (1 << (at & 31));
+  return bits;
+}
+
+function effectOf(byColumn: Uint8Array, members: readonly Bits[], words: number): Effect {
+  const effect: Effect = {
+    out: new Uint32Array(words),
+    unknown: new Uint32Array(words),
+    work: new Uint32Array(words),
+  };
+  const into: Readonly<Record<number, Bits>> = {
+    [outcomeBits["rules-out"]]: effect.out,
+    [outcomeBits["not-known"]]: effect.unknown,
+    [outcomeBits["needs-work"]]: effect.work,
+  };
+  for (const [column, code] of byColumn.entries()) {
+    const bits = into[code];
+    const classes = members[column];
+    if (!bits || !classes) continue;
+    for (let word = 0; word < words; word++) bits[word] = (bits[word] ?? 0) | (classes[word] ?? 0);
+  }
+  return effect;
 }

@@ -19,7 +19,8 @@ import {
   usualVolts,
 } from "./assumptions.ts";
 import type { Part } from "./ladder.ts";
-import { rulesOf, type Survivor } from "./survivors.ts";
+import { partKindsOf, rulesOf } from "./part-kinds.ts";
+import type { Survivor } from "./survivors.ts";
 
 /** Values that the ratings of one part may turn out to have, and how likely they are together. */
 export interface Possibility {
@@ -67,16 +68,19 @@ export function possibilitiesOf(
 function alikeByKind(
   part: Part,
   rule: RatedRule,
-  { aspects }: StockIndex,
+  index: StockIndex,
   survivors: readonly Survivor[],
 ): readonly number[] {
-  const place = (rulesOf[part] as readonly RatedRule[]).indexOf(rule);
-  const counts = new Array<number>(aspects[rule].samples.length).fill(0);
-  for (const { kinds, alike } of survivors) {
-    const kind = kinds[part][place] ?? 0;
-    counts[kind] = (counts[kind] ?? 0) + alike;
+  const { kinds } = partKindsOf(index)[part];
+  const byPart = new Array<number>(kinds.length).fill(0);
+  for (const survivor of survivors) byPart[survivor[part]] = (byPart[survivor[part]] ?? 0) + survivor.alike;
+  const place = rulesOf[part].indexOf(rule);
+  const byRule = new Array<number>(index.aspects[rule].samples.length).fill(0);
+  for (const [kind, ofRules] of kinds.entries()) {
+    const ofRule = ofRules[place] ?? 0;
+    byRule[ofRule] = (byRule[ofRule] ?? 0) + (byPart[kind] ?? 0);
   }
-  return counts;
+  return byRule;
 }
 
 function candidatesOf(

@@ -1,23 +1,13 @@
 import type { RatingName } from "../../nameplate/vocabulary.ts";
 import type { FindingOf } from "../stock-index/aspects.ts";
 import { type Cell, groupingRules } from "../stock-index/cells.ts";
-import type { RatedRule } from "../stock-index/rule-inputs.ts";
 import type { StockIndex } from "../stock-index.ts";
-import type { Finding, Question } from "../types.ts";
+import type { Finding, Question, RuleName } from "../types.ts";
 import { type Part, parts } from "./ladder.ts";
+import { partKindsOf, rulesOf } from "./part-kinds.ts";
 
-/** The deciding rules that look at each part. */
-export const rulesOf = {
-  mount: ["mount", "shaft"],
-  power: ["total-horsepower"],
-  electrics: ["supply", "phase"],
-  speed: ["speed"],
-} as const satisfies Readonly<Record<Part, readonly RatedRule[]>>;
-
-/** Stocked motors that nothing rules out yet and that look alike to every rule which is still open. */
-export interface Survivor {
-  /** For each part, the kinds of its rules in the order of `rulesOf`. */
-  readonly kinds: Readonly<Record<Part, readonly number[]>>;
+/** Stocked motors that nothing rules out yet and that are of one kind in every part. */
+export interface Survivor extends Readonly<Record<Part, number>> {
   /** Whether a rule outside the parts asks for work (another current, heat, the date of manufacture). */
   readonly needsWork: boolean;
   /** How many stocked motors of this kind would be a drop-in as far as known: what old motors look like. */
@@ -43,40 +33,46 @@ export function survivorsOf(index: StockIndex, question: Question, find: Finding
     if (outcome === "not-known") for (const name of names) needs[part].add(name);
   };
   const workIn = workByCell(index, question, find);
+  const kinds = partKindsOf(index);
 
   for (const group of index.groups) {
     const found = groupingRules.map((rule, at) => find(rule, group.kinds[at] ?? 0));
     if (found.some(({ outcome }) => outcome === "rules-out")) continue;
     const needsWork = found.some(({ rule, outcome }) => outcome === "needs-work" && !isOfPart(rule));
     const notAlike = found.some(({ outcome }) => outcome === "needs-work");
-    const kindOf = (rule: (typeof groupingRules)[number]) => group.kinds[groupingRules.indexOf(rule)] ?? 0;
-    const mount = [kindOf("mount"), kindOf("shaft")];
-    const electrics = [kindOf("supply"), kindOf("phase")];
-    const speed = [kindOf("speed")];
+    const mount = kinds.mount.ofGroup[group.number] ?? 0;
+    const electrics = kinds.electrics.ofGroup[group.number] ?? 0;
+    const speed = kinds.speed.ofGroup[group.number] ?? 0;
 
     let alive = false;
     for (const cell of group.cells) {
-      const power = find("total-horsepower", cell.powerKind);
-      if (power.outcome === "rules-out") continue;
+      const finding = find("total-horsepower", cell.powerKind);
+      if (finding.outcome === "rules-out") continue;
       const work = workIn(cell);
       if (work === 0) continue;
       alive = true;
-      note("power", power);
-      const kinds = { mount, power: [cell.powerKind], electrics, speed };
-      const alike = notAlike || power.outcome === "needs-work" ? 0 : cell.motors.length;
-      if (work & someClean) all.push({ kinds, needsWork, alike });
-      if (work & someWork) all.push({ kinds, needsWork: true, alike: work & someClean ? 0 : alike });
+      note("power", finding);
+      const power = cell.powerKind;
+      const alike = notAlike || finding.outcome === "needs-work" ? 0 : cell.motors.length;
+      if (work & someClean) all.push({ mount, power, electrics, speed, needsWork, alike });
+      if (work & someWork) {
+        const rest = work & someClean ? 0 : alike;
+        all.push({ mount, power, electrics, speed, needsWork: true, alike: rest });
+      }
     }
     if (!alive) continue;
-    for (const part of ["mount", "electrics", "speed"] as const) {
-      for (const rule of rulesOf[part]) note(part, find(rule, kindOf(rule)));
+    for (const finding of found) {
+      const part = partOf.get(finding.rule);
+      if (part) note(part, finding);
     }
   }
   return { all, needs };
 }
 
-const partRules: ReadonlySet<string> = new Set(parts.flatMap((part) => rulesOf[part]));
-const isOfPart = (rule: string) => partRules.has(rule);
+const partOf: ReadonlyMap<RuleName, Part> = new Map(
+  parts.flatMap((part) => rulesOf[part].map((rule) => [rule, part] as const)),
+);
+const isOfPart = (rule: RuleName) => partOf.has(rule);
 
 const someClean = 1;
 const someWork = 2;

@@ -1,4 +1,4 @@
-import type { OpenPart } from "./outlook.ts";
+import type { OpenPart } from "./open-part.ts";
 
 /** One way things may be: a possibility for each open part. */
 export interface World {

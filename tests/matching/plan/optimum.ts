@@ -32,7 +32,7 @@ export function leastMessages(
   const known = { ...opening.nameplate, ...opening.site } as Record<string, unknown>;
   const open = [...label, ...elsewhere].filter((rating) => known[rating] === undefined);
   const messages = messagesOver(open);
-  const valueOf = (customer: Question, rating: RatingName) =>
+  const valueIn = (customer: Question, rating: RatingName) =>
     ({ ...customer.nameplate, ...customer.site })[rating as "hp"] as unknown;
 
   const decided = new Map<string, boolean>();
@@ -40,7 +40,7 @@ export function leastMessages(
     const nameplate: Record<string, unknown> = { ...opening.nameplate };
     const site: Record<string, unknown> = { ...opening.site };
     for (const rating of told) {
-      (isNameplateRating(rating) ? nameplate : site)[rating] = valueOf(customer, rating);
+      (isNameplateRating(rating) ? nameplate : site)[rating] = valueIn(customer, rating);
     }
     const key = JSON.stringify([nameplate, site]);
     const found =
@@ -63,7 +63,7 @@ export function leastMessages(
       const then = [...told, ...message];
       const byAnswer = new Map<string, number[]>();
       for (const at of alike) {
-        const answer = JSON.stringify(message.map((rating) => valueOf(customers[at]!, rating)));
+        const answer = JSON.stringify(message.map((rating) => valueIn(customers[at]!, rating)));
         byAnswer.set(answer, [...(byAnswer.get(answer) ?? []), at]);
       }
       let sum = alike.length;
