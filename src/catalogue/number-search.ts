@@ -63,7 +63,7 @@ export function createNumberSearch(
       const bare = withoutWords(typed);
       if (bare.kind === "serial") return { kind: "serial", by: "word" };
       const text = withoutSerialBehind(bare.text, explain);
-      const whole = typedNumber(text);
+      const whole = text === typed ? asTyped : typedNumber(text);
       if (!whole) return { kind: "none" };
       const formatted = explain(text);
       const query = { whole, core: coreOf(formatted), formatted };

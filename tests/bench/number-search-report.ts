@@ -9,6 +9,7 @@
 import { spawnSync } from "node:child_process";
 import { parseArgs } from "node:util";
 import {
+  type CorruptedQuery,
   type CorruptionKind,
   corruptedQueries,
   corruptionKinds,
@@ -39,6 +40,8 @@ interface Measured {
   readonly slowestMs: number;
   /** For each query the place of the right number among the first three, 0 for none of them. */
   readonly places: readonly number[];
+  /** For each query how it was answered; empty where there is but one way. */
+  readonly answers: readonly string[];
 }
 
 const rowsOf = (contender: Contender) => Math.min(contender.rows, Number(values.rows ?? contender.rows));
@@ -56,10 +59,10 @@ function measure(contender: Contender): Measured {
   const queries = corruptedQueries(numbers, mostQueries, queriesSeed).slice(0, contender.queries);
   const before = heldBytes();
   const started = performance.now();
-  const { search, nativeBytes = 0 } = contender.build(numbers, loaderFrom(values.modules));
+  const { search, kindOfAnswer, nativeBytes = 0 } = contender.build(numbers, loaderFrom(values.modules));
   const buildSeconds = (performance.now() - started) / 1000;
   const indexMb = (heldBytes() - before + nativeBytes) / 1e6;
-  for (const { typed } of queries.slice(0, Math.min(500, queries.length / 4))) search(typed);
+  warmUp(search, queries);
   const times = new Float64Array(queries.length);
   const places = queries.map(({ typed, answer }, n) => {
     const start = performance.now();
@@ -71,7 +74,9 @@ function measure(contender: Contender): Measured {
   times.sort();
   const at = (share: number) => times[Math.min(times.length - 1, Math.floor(times.length * share))] ?? 0;
   const residentMb = process.memoryUsage().rss / 1e6;
+  const answers = kindOfAnswer ? queries.map(({ typed }) => kindOfAnswer(typed)) : [];
   return {
+    answers,
     rows,
     buildSeconds,
     indexMb,
@@ -82,6 +87,16 @@ function measure(contender: Contender): Measured {
     slowestMs: at(1),
     places,
   };
+}
+
+/** Runs queries before the measured ones, all of them or as many as two seconds allow: the same for everybody. */
+function warmUp(search: (typed: string) => unknown, queries: readonly CorruptedQuery[]): void {
+  const until = performance.now() + 2000;
+  for (const { typed } of queries) {
+    search(typed);
+    if (performance.now() > until) break;
+  }
+  globalThis.gc?.();
 }
 
 function measureApart(contender: Contender): Measured | string {
@@ -173,6 +188,26 @@ function report(): void {
     ...measured.map(({ name, places }) => [
       name,
       ...corruptionKinds.map((kind) => ofKind(places, kinds, kind)),
+    ]),
+  ]);
+  printAnswers(own, kinds);
+}
+
+/** How many of the answers of one sort held the right number and how many did not, by kind of corruption. */
+function printAnswers({ answers, places }: Measured, kinds: readonly CorruptionKind[]): void {
+  console.log(
+    "\nOwn answers by kind of corruption: the right number among the first three / not among them\n",
+  );
+  const ways = [...new Set(answers)].sort();
+  printTable([
+    ["answer", "all", ...corruptionKinds],
+    ...ways.map((way) => [
+      way,
+      ...[undefined, ...corruptionKinds].map((kind) => {
+        const own = places.filter((_, n) => answers[n] === way && (kind === undefined || kinds[n] === kind));
+        const right = own.filter((place) => place > 0).length;
+        return `${right} / ${own.length - right}`;
+      }),
     ]),
   ]);
 }

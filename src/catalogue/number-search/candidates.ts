@@ -29,12 +29,14 @@ const shortestPiece = 3;
 const shortestWithin = 5;
 /** How many numbers one search looks at, and one end lists: they bound its time on stock that is all alike. */
 const mostVisited = 4000;
-const mostListed = 500;
+const mostListed = 64;
 
 /** Finds the numbers close to what was typed, in time that does not depend on how many there are. */
 export class NumberIndex {
   readonly #table: NumberTable;
   readonly #postings: Postings;
+  /** Room for the hashes of one search. */
+  readonly #hashes = new Uint32Array(longestSearched + 1);
   readonly #ends: readonly { readonly from: "start" | "end"; readonly sorted: SortedEnds }[];
 
   constructor(entries: Iterable<NumberEntry>) {
@@ -77,20 +79,14 @@ export class NumberIndex {
   /** Numbers one edit away, and those of which a piece was typed or that stand within what was typed. */
   near(typed: Stretch): Candidates {
     if (typed.end - typed.start > longestSearched) return { ranked: [], unlisted: 0 };
-    const best = new Map<number, Ranked>();
-    const propose = (id: number, how: FoundHow, tier: number, cost: number) => {
-      const known = best.get(id);
-      if (!known || tier < known.tier || (tier === known.tier && cost < known.cost)) {
-        best.set(id, { id, how, tier, cost });
-      }
-    };
-    const unlisted = this.#oneEdit(typed, propose) + this.#pieces(typed, propose);
-    this.#within(typed, propose);
-    return { ranked: [...best.values()], unlisted };
+    const proposals = new Proposals();
+    const unlisted = this.#oneEdit(typed, proposals) + this.#pieces(typed, proposals);
+    this.#within(typed, proposals);
+    return { ranked: proposals.ranked, unlisted };
   }
 
-  #oneEdit(typed: Stretch, propose: Propose): number {
-    const hashes = new Uint32Array(longestSearched + 1);
+  #oneEdit(typed: Stretch, proposals: Proposals): number {
+    const hashes = this.#hashes;
     const count = deletionHashes(typed.codes, typed.start, typed.end, hashes);
     const visits = new Visits();
     const seen = new Set<number>();
@@ -100,7 +96,7 @@ export class NumberIndex {
         if (seen.has(id) || this.#table.length(id) < shortestWithSlip) return true;
         seen.add(id);
         const slip = slipBetween(typed, this.#stretch(id));
-        if (slip) propose(id, "near", slip.worst === likeness.same ? 0 : 1, slip.cost);
+        if (slip) proposals.add(id, "near", slip.worst === likeness.same ? 0 : 1, slip.cost);
         return true;
       });
     }
@@ -108,7 +104,7 @@ export class NumberIndex {
   }
 
   /** Numbers that begin or end with what was typed. */
-  #pieces(typed: Stretch, propose: Propose): number {
+  #pieces(typed: Stretch, proposals: Proposals): number {
     const length = typed.end - typed.start;
     if (length < shortestPiece) return 0;
     let unlisted = 0;
@@ -120,24 +116,24 @@ export class NumberIndex {
         const number = this.#stretch(id);
         const missing = this.#table.length(id) - length;
         const same = alike(typed, from === "start" ? part(number, 0, length) : part(number, missing));
-        if (same) propose(id, "part", same.worst === likeness.same ? 0 : 1, same.cost + 3);
+        if (same) proposals.add(id, "part", same.worst === likeness.same ? 0 : 1, same.cost + 3);
       }
     }
     return unlisted;
   }
 
   /** The longest number that begins what was typed, and the longest that ends it. */
-  #within(typed: Stretch, propose: Propose): void {
+  #within(typed: Stretch, proposals: Proposals): void {
     const length = typed.end - typed.start;
     const shortest = Math.max(shortestWithin, Math.ceil(length / 2));
     for (const from of ["start", "end"] as const) {
       let found = false;
-      for (let own = length - 1; own >= shortest && !found; own--) {
+      for (let own = length - 2; own >= shortest && !found; own--) {
         const piece = from === "start" ? part(typed, 0, own) : part(typed, length - own);
         const visits = new Visits();
         this.#postings.visit(foldedHash(piece.codes, piece.start, piece.end), (id) => {
           const same = this.#table.length(id) === own ? alike(piece, this.#stretch(id)) : undefined;
-          if (same) propose(id, "part", same.worst === likeness.same ? 0 : 1, same.cost + 3);
+          if (same) proposals.add(id, "part", same.worst === likeness.same ? 0 : 1, same.cost + 3);
           found ||= same !== undefined;
           return visits.more();
         });
@@ -150,7 +146,21 @@ export class NumberIndex {
   }
 }
 
-type Propose = (id: number, how: FoundHow, tier: number, cost: number) => void;
+/** Numbers proposed in several ways, each kept by its best. */
+class Proposals {
+  readonly #best = new Map<number, Ranked>();
+
+  add(id: number, how: FoundHow, tier: number, cost: number): void {
+    const known = this.#best.get(id);
+    if (!known || tier < known.tier || (tier === known.tier && cost < known.cost)) {
+      this.#best.set(id, { id, how, tier, cost });
+    }
+  }
+
+  get ranked(): readonly Ranked[] {
+    return [...this.#best.values()];
+  }
+}
 
 /** Counts the numbers a search has looked at. */
 class Visits {

@@ -9,35 +9,38 @@ export class SortedEnds {
   readonly #table: NumberTable;
   readonly #from: "start" | "end";
   readonly #order: Uint32Array;
+  /** The first codes of each number in one double, in the same order: most of a look-up reads nothing else. */
+  readonly #keys: Float64Array;
 
   constructor(table: NumberTable, from: "start" | "end") {
     this.#table = table;
     this.#from = from;
     const keys = new Float64Array(table.size);
     for (let id = 0; id < table.size; id++) {
-      let key = 0;
-      for (let n = 0; n < packed; n++) key = key * 64 + this.#code(id, n);
-      keys[id] = key;
+      for (let n = 0; n < packed; n++) keys[id] = (keys[id] ?? 0) * 64 + this.#code(id, n);
     }
-    this.#order = Uint32Array.from({ length: table.size }, (_, id) => id).sort(
+    this.#order = Uint32Array.from(keys, (_, id) => id).sort(
       (a, b) => (keys[a] ?? 0) - (keys[b] ?? 0) || this.#compareRest(a, b) || a - b,
     );
+    this.#keys = Float64Array.from(this.#order, (id) => keys[id] ?? 0);
   }
 
   /** First and one past the last place of the numbers that have these codes at this end, look-alikes folded. */
   range(codes: Uint8Array, start: number, end: number): { first: number; last: number } {
-    const bound = (after: 0 | 1): number => {
-      let low = 0;
-      let high = this.#order.length;
-      while (low < high) {
-        const middle = (low + high) >>> 1;
-        if (this.#compareTo(this.at(middle), codes, start, end) < after) low = middle + 1;
-        else high = middle;
-      }
-      return low;
-    };
-    const first = bound(0);
-    return { first, last: bound(1) };
+    const length = end - start;
+    let key = 0;
+    for (let n = 0; n < packed; n++) {
+      const at = this.#from === "start" ? start + n : end - 1 - n;
+      key = key * 64 + (n < length ? (folded[codes[at] ?? 0] ?? 0) : 0);
+    }
+    const size = this.#order.length;
+    const first = this.#firstKey(key, 0, size);
+    const after = key + 64 ** Math.max(0, packed - length);
+    if (!((this.#keys[first] ?? after) < after)) return { first, last: first };
+    const last = this.#firstKey(after, first, size);
+    if (length <= packed) return { first, last };
+    const exactFirst = this.#firstBehind(-1, codes, start, end, first, last);
+    return { first: exactFirst, last: this.#firstBehind(0, codes, start, end, exactFirst, last) };
   }
 
   /** The number at one place of the order. */
@@ -61,8 +64,38 @@ export class SortedEnds {
     return 0;
   }
 
+  #firstKey(key: number, from: number, to: number): number {
+    let low = from;
+    let high = to;
+    while (low < high) {
+      const middle = (low + high) >>> 1;
+      if ((this.#keys[middle] ?? 0) < key) low = middle + 1;
+      else high = middle;
+    }
+    return low;
+  }
+
+  /** The first place whose number compares above `limit` with the codes: -1 for from them on, 0 for behind them. */
+  #firstBehind(
+    limit: -1 | 0,
+    codes: Uint8Array,
+    start: number,
+    end: number,
+    from: number,
+    to: number,
+  ): number {
+    let low = from;
+    let high = to;
+    while (low < high) {
+      const middle = (low + high) >>> 1;
+      if (Math.sign(this.#compareTo(this.at(middle), codes, start, end)) <= limit) low = middle + 1;
+      else high = middle;
+    }
+    return low;
+  }
+
   #compareTo(id: number, codes: Uint8Array, start: number, end: number): number {
-    for (let n = 0; n < end - start; n++) {
+    for (let n = packed; n < end - start; n++) {
       const at = this.#from === "start" ? start + n : end - 1 - n;
       const difference = this.#code(id, n) - (folded[codes[at] ?? 0] ?? 0);
       if (difference !== 0) return difference;

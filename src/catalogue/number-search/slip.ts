@@ -45,15 +45,16 @@ function oneEdit(typed: Stretch, number: Stretch, view: Uint8Array): Slip | unde
   const typedLength = typed.end - typed.start;
   const numberLength = number.end - number.start;
   const shorter = Math.min(typedLength, numberLength);
-  const equal = (n: number, m: number) =>
-    view[typed.codes[typed.start + n] ?? 0] === view[number.codes[number.start + m] ?? 0];
-
   let head = 0;
-  while (head < shorter && equal(head, head)) head++;
+  while (head < shorter && codeIn(view, typed, head) === codeIn(view, number, head)) head++;
   let tail = 0;
-  while (tail < shorter - head && equal(typedLength - 1 - tail, numberLength - 1 - tail)) tail++;
-
-  const edit = editOf(typed, number, { head, between: shorter - head - tail }, view);
+  while (
+    tail < shorter - head &&
+    codeIn(view, typed, typedLength - 1 - tail) === codeIn(view, number, numberLength - 1 - tail)
+  ) {
+    tail++;
+  }
+  const edit = editOf(typed, number, head, shorter - head - tail, view);
   if (!edit) return undefined;
   const before = alike(part(typed, 0, head), part(number, 0, head));
   const after = alike(part(typed, typedLength - tail), part(number, numberLength - tail));
@@ -62,26 +63,36 @@ function oneEdit(typed: Stretch, number: Stretch, view: Uint8Array): Slip | unde
   return { edits: 1, worst, cost: before.cost + edit.cost + after.cost };
 }
 
-/** The one edit between a head and a tail that are alike; undefined when it takes more. */
+/** The one edit behind a head that is alike, `between` it and the tail; undefined when it takes more. */
 function editOf(
   typed: Stretch,
   number: Stretch,
-  { head, between }: { head: number; between: number },
+  head: number,
+  between: number,
   view: Uint8Array,
 ): { worst: number; cost: number } | undefined {
   const longer = typed.end - typed.start - (number.end - number.start);
   if (longer !== 0) return between === 0 ? oddOne(longer > 0 ? typed : number, head) : undefined;
-  const at = typed.start + head;
-  const of = number.start + head;
-  if (between === 1)
-    return { worst: likeness.same, cost: wrongCost(typed.codes[at] ?? 0, number.codes[of] ?? 0) };
-  if (between !== 2) return undefined;
-  const equal = (n: number, m: number) => view[typed.codes[at + n] ?? 0] === view[number.codes[of + m] ?? 0];
-  if (!equal(0, 1) || !equal(1, 0)) return undefined;
+  if (between === 1) {
+    return { worst: likeness.same, cost: wrongCost(codeAt(typed, head), codeAt(number, head)) };
+  }
+  const swapped =
+    between === 2 &&
+    codeIn(view, typed, head) === codeIn(view, number, head + 1) &&
+    codeIn(view, typed, head + 1) === codeIn(view, number, head);
+  if (!swapped) return undefined;
   const first = alike(part(typed, head, head + 1), part(number, head + 1, head + 2));
   const second = alike(part(typed, head + 1, head + 2), part(number, head, head + 1));
   if (!first || !second) return undefined;
   return { worst: Math.max(first.worst, second.worst), cost: 1 + first.cost + second.cost };
+}
+
+function codeAt({ codes, start }: Stretch, n: number): number {
+  return codes[start + n] ?? 0;
+}
+
+function codeIn(view: Uint8Array, { codes, start }: Stretch, n: number): number {
+  return view[codes[start + n] ?? 0] ?? 0;
 }
 
 /** A character that only one of the two has: likelier where it stands doubled. */

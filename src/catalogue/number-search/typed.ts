@@ -12,8 +12,14 @@ export interface TypedNumber extends Stretch {
 
 /** The number in codes; undefined when it holds no letter or digit, or far too many. */
 export function typedNumber(text: string): TypedNumber | undefined {
-  const codes = new Uint8Array(longestTyped);
-  const end = text.length > longestTyped ? 0 : encode(text, codes);
+  if (text.length > longestTyped) return undefined;
+  let codes = new Uint8Array(text.length);
+  let end = encode(text, codes);
+  if (end > codes.length) {
+    // One compatibility character can stand for many letters.
+    codes = new Uint8Array(longestTyped);
+    end = encode(text, codes);
+  }
   return end === 0 || end > longestTyped ? undefined : { text, codes, start: 0, end };
 }
 

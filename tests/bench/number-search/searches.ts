@@ -16,6 +16,8 @@ export interface Contender {
 
 export interface Built {
   readonly search: (typed: string) => readonly string[];
+  /** How it answers, where it has more than one way: "found", "choose" and so on. */
+  readonly kindOfAnswer?: (typed: string) => string;
   /** Bytes held outside the JavaScript heap and its buffers. */
   readonly nativeBytes?: number;
 }
@@ -55,6 +57,7 @@ export const contenders: readonly Contender[] = [
     build(numbers) {
       const { search } = createNumberSearch(numbers.map((number) => ({ number, sku: number })));
       return {
+        kindOfAnswer: (typed) => search(typed).kind,
         search(typed) {
           const result = search(typed);
           if (result.kind === "found") return [result.number];
