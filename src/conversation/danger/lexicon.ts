@@ -4,7 +4,7 @@
  */
 const lists = {
   // Electricity felt by a body.
-  shock: "shock shocks shocked shocking electroshock",
+  shock: "shock shokd shokt shockd shocks shocked shocking electroshock",
   zap: "zap zaps zapped zapping",
   electrocute:
     "electrocute electrocutes electrocuted electrocuting electrocution electrocuto electrocutado electrocutar electrocuta electrocutando electrocutamos electrocutaron electrocutarme electrocutarse corrientazo calambrazo toquecito toquecitos",
@@ -58,9 +58,10 @@ const lists = {
     "pop pops popped popping kick kicks kicked kicking throw throws threw throwing thrown blow blows blew blown blowing knock knocks knocked knocking jump jumps jumped jumping snap snaps snapped bust busts busted trip",
   goOff:
     "go goes going went turns turned turning shut shuts shutting cut cuts cutting flip flips flipped flipping click clicks clicked clicking drop drops dropped dropping come comes switches switched switching flicks jumps kicks kicked kicking",
-  refuses: "wont cant cannot doesnt dont didnt couldnt wouldnt refuses isnt never",
+  refuses:
+    "will_not can_not does_not could_not would_not did_not wont cant cannot doesnt dont didnt couldnt wouldnt refuses isnt never",
   fallEs:
-    "bota botan botaba boto botar botando baja bajan bajo bajaba bajar bajando salta saltan salto saltaba saltar saltando brinca brincan brinco brincaba brincando brincar dispara disparan disparo disparaba disparando disparar tumba tumbo tumban tumbando tumbar truena avienta aviento tira tiro tiraba tirando corta desconecta apaga cae caen cayo va fue botarse bajarse dispararse brincarse saltarse caerse quema quemo funde fundio revienta revento bota",
+    "bota botan botaba boto botar botando baja bajan bajo bajaba bajar bajando salta saltan salto saltaba saltar saltando brinca brincan brinco brincaba brincando brincar dispara disparan disparo disparaba disparando disparar tumba tumbo tumban tumbando tumbar truena avienta aviento tira tiro tiraba tirando corta desconecta apaga cae caen cayo va fue botarse bajarse dispararse brincarse saltarse caerse quema quemo funde fundio revienta revento bota vuela vuelan volo",
   // Water and what it must stay away from.
   wetNoun:
     "water leak leaks leaked leaking leakage leakin drip drips dripped dripping drippin spray sprays sprayed spraying squirt squirts squirting squirted rain rains rained raining rainwater splash splashes splashed splashing sprinkler sprinklers seep seeps seeping seeped moisture condensation humidity puddle puddles charco charcos agua gotea goteando gotear goteo gotera chorrea chorreando chorro escurre escurriendo lluvia llueve llovio fuga salpica salpicando moja mojando",
@@ -71,7 +72,7 @@ const lists = {
     "flood floods flooded flooding underwater under_water submerged inundado inundada inundo inundaron sumergido sumergida bajo_el_agua",
   pooled: "puddle puddles water charco charcos agua floodwater",
   livePart:
-    "wire wires wiring panel panels subpanel breaker_box breaker_panel electrical_box junction_box electric_box wiring_box terminal_box connection_box conduit_box j_box jbox jb outlet outlets receptacle receptacles plug plugs cord cords extension_cord conduit timer timers time_clock timeclock timer_box control_box gfci gfi breaker breakers electrical electrics electronics terminal terminals automation control_panel circuit_board disconnect disconnect_box fuse_box power_strip splice splices cable cables cableado caja cajas cajita enchufe enchufes tomacorriente tomacorrientes contacto tablero centro_de_carga reloj apagador interruptor clavija transformer light_fixture pool_light light_niche pastilla pastillas vents motor_vents",
+    "wire wires wiring panel panels subpanel breaker_box breaker_panel electrical_box junction_box electric_box wiring_box terminal_box connection_box conduit_box j_box jbox jb outlet outlets receptacle receptacles plug plugs cord cords extension_cord conduit timer timers time_clock timeclock timer_box control_box gfci gfi breaker breakers electrical electrics electronics terminal terminals automation control_panel circuit_board disconnect disconnect_box fuse_box power_strip splice splices alambre alambres cable cables cableado caja cajas cajita enchufe enchufes tomacorriente tomacorrientes contacto tablero centro_de_carga reloj apagador interruptor clavija transformer light_fixture pool_light light_niche pastilla pastillas vents motor_vents",
   motor: "motor motors moter motores electric_motor",
   room: "room pad pit vault closet shed area equipment cuarto maquinas",
   into: "in inside into on onto over through down en dentro sobre encima al a por adentro out",
@@ -84,6 +85,9 @@ const lists = {
     "poke pokes belt whack wallop thump hurt hurts hurting ache aches numb numbness cramp cramps cramping spicy ouch ouchy sting stings stinging pain painful electric shaking",
   contact:
     "touch touches touched touching tuch grab grabs grabbed grabbing lean leans leaned leaning barefoot hand hands finger fingers feet foot elbow arm arms tocar toco toque agarro mano manos pies descalzo",
+  // Metal or water that people touch; "pool" alone is too often part of a name.
+  touchable:
+    "water ladder ladders rail rails handrail handrails railing fence case casing housing body shell coping deck agua escalera barandal pasamanos carcasa carcaza reja",
   // Words that place a danger in time, mood or someone's mouth.
   negator:
     "no not never dont doesnt didnt isnt wasnt arent werent hasnt havent hadnt aint without nothing nobody none nor neither cant cannot couldnt wont zero nope ni sin nunca tampoco ningun ninguna nada nadie jamas no_one noone stopped quit",

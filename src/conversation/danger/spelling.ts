@@ -20,6 +20,12 @@ for (const word of vocabulary) {
   byFirstLetter.set(first, [...(byFirstLetter.get(first) ?? []), word]);
 }
 
+function alike(a: string, b: string): number {
+  let length = 0;
+  while (length < a.length && a[length] === b[length]) length += 1;
+  return length;
+}
+
 /** The danger word this word most likely is a slip of, or the word itself. */
 export function respell(word: string): string {
   if (word.length < 4 || word.length > 14 || isKnown(word) || protectedWords.has(word)) return word;
@@ -32,7 +38,7 @@ export function respell(word: string): string {
     if (Math.abs(candidate.length - word.length) > most) continue;
     if (most === 2 && candidate.charAt(1) !== word.charAt(1)) continue;
     const distance = edits(word, candidate, most);
-    if (distance < bestEdits) {
+    if (distance < bestEdits || (distance === bestEdits && alike(word, candidate) > alike(word, best))) {
       best = candidate;
       bestEdits = distance;
     }

@@ -24,7 +24,7 @@ const carriers = [
 ] as const;
 /** Heads that are refusals themselves ("won't stay on", "couldn't let go"). */
 const refusals = words(
-  "stay stays staying hold holds holding reset resets set on stick latch stand couldnt cant cannot unable move moving swim refuses impossible queda sube sostiene mantiene resetea aguanta levanta deja prende quiere",
+  "stay stays staying hold holds holding reset resets set on stick latch stand couldnt cant cannot unable move moving swim refuses impossible queda sube sostiene mantiene resetea aguanta levanta deja prende quiere subir levantar resetear mantener",
 );
 const finite = words(
   "trips tripped shocks shocked zaps zapped smokes smoked smells smelled smell burns leaks sparked",

@@ -53,6 +53,10 @@ function supposed(tokens: readonly Token[], start: number, head: number): boolea
     // "What do I do if it is smoking": under way, unless it is "ever".
     if (/^(is|are|keeps)$/.test(tokens[head - 1]?.word ?? "") && /ing$/.test(tokens[head]?.word ?? ""))
       return false;
+    // "If I turn it on the breaker trips": its own subject stands right before the danger.
+    const subject = tokens[head - 1];
+    const ownSubject = subject?.concepts.has("device") || subject?.concepts.has("machine");
+    if (ownSubject && head - at > 4 && subjects.has(tokens[at + 1]?.word ?? "")) return false;
     for (let i = at + 2; i <= head; i += 1) {
       const token = tokens[i];
       if (token?.gap === "comma") return false;
@@ -72,7 +76,7 @@ function governedByModal(tokens: readonly Token[], start: number, head: number):
     if (!modals.has(word)) continue;
     if (word === "going" && tokens[at + 1]?.word !== "to") continue;
     const before = tokens[at - 1]?.word ?? "";
-    if (before === "why" || before === "que") return false;
+    if (before === "why" || before === "que" || before === "no") return false;
     const between = tokens.slice(at + 1, head).map((one) => one.word);
     if (between.some((one) => perceives.has(one)) || perceives.has(headWord)) return false;
     if (between.some((one) => /^(stop|fix|cure|solve|help)$/.test(one))) return false;
@@ -124,22 +128,32 @@ function genericQuestion(tokens: readonly Token[], start: number, head: number):
   return false;
 }
 
-const affirmed = patterns("(because|cause|cuz|and|mine|ours|it) (it|mine|ours)? (does|did|has)");
+const affirmed = patterns(
+  "(because|cause|cuz|and|mine|ours|it) (it|mine|ours)? (does|did|has)",
+  "(weve|ive|we have|i have) been",
+);
+/** Worry over the smell that is there, and a symptom somebody looks for the cause of. */
+const symptom = patterns(
+  "(worry|worried|concerned|concern|alarmed) about (the|this|that|a|some|my|our|all)",
+  "what (would|could|can|might|makes|causes|is causing) ~1 (cause|causes|causing|make|making)",
+  "(bad|failing|shorted|dying|faulty|weak|worn|old|broken|wrong) ~2 (cause|causing|make|making|trip|tripping|be)",
+);
+const personal = words("shocking electrocuting zapping");
 const newcomer = patterns("(if|si) ~2 (pongo|pusiera|uso|instalo|cambio|meto|compro)");
 
 /** "What if it trips", "would 2 hp trip it", "risk of shock", "so I don't get shocked". */
-export const hypothetical: Context = (tokens, { from, head }) => {
+export const hypothetical: Context = (tokens, { head }) => {
   const start = sentenceStart(tokens, head);
   const end = sentenceEnd(tokens, head);
   if (risky.has(tokens[head + 1]?.word ?? "")) return true;
   const ever = hasWord(tokens, start, end, words("ever"));
   if (!ever && happensAgain(tokens, start, end)) return false;
   // "Would a bad bond make it tingle? Because it does."
+  if (!personal.has(tokens[head]?.word ?? "") && findFirst(symptom, tokens, start, head)) return false;
   if (findFirst(affirmed, tokens, end, end + 2)) return false;
   if (findFirst(newcomer, tokens, head, end)) return true;
-  const first = Math.min(from, head);
   return (
-    supposed(tokens, start, first) ||
+    supposed(tokens, start, head) ||
     governedByModal(tokens, start, head) ||
     feareds(tokens, start, head) ||
     genericQuestion(tokens, start, head)

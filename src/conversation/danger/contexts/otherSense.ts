@@ -5,7 +5,7 @@ import type { Token } from "../tokens.ts";
 /** Pool chemistry: shocking the water, burning eyes. */
 const chemical = patterns(
   "^@shock (the|my|our|your|his|her|their|a|this)? (green|whole|dirty|entire|damn)? (pool|spa|tub|hot tub|jacuzzi) !(guy|man|cleaner|boy|tech|service|people)",
-  "(i|we|just|and|husband|guy|to|already|after|you|of|he|she) ~1 ^@shock (it|everything|again|with|twice|last|yesterday|weekly)",
+  "(i|we|just|and|husband|guy|to|already|after|you|of|he|she) (just|already|also|even|have|had)? ^@shock (it|everything|again|with|twice|last|yesterday|weekly)",
   "(pool|chlorine|super|liquid|granular|non chlorine|oxidizing|weekly|lb|lbs|pound) ^(shock|shocks)",
   "(bag|bags|lb|lbs|pounds|gallon|gallons|bucket|jug|dose|cup|cups|tub) ~2 ^shock",
   "^(shock|shocking) (treatment|treat|treated|treatments|level|levels|dose|chlorine|bag|bags|powder|product|chemical|chemicals|bucket|cycle|mode|tablets|it)",
@@ -25,7 +25,7 @@ const chemical = patterns(
   "^@burn ~3 (eyes|eye|nose|lungs|skin|throat|ojos|nariz|nostrils|grass|lawn|garganta)",
   "(eyes|ojos|skin|nose|throat) ~2 ^@burn",
   "^@burn through",
-  "^@smell ~3 (chlorine|cloro|bleach|algae)",
+  "^@smell ~3 (chlorine|cloro|bleach|algae|fishy|rotten|eggs|musty|moldy|mildew|sewage|swampy|fine|good|ok|okay|great|normal|nice|scam|money|bromine)",
 );
 
 /** Ways of speaking and namesakes. */

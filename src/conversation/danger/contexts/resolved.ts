@@ -28,7 +28,8 @@ const outcome = patterns(
   "(no|not|never|hasnt|havent|without) ~2 ^(problem|problems|issue|issues|trouble|tripped|happened|incident|again|shocked|done) ~3 since",
   "(no|never|not) ~1 ^(problem|problems|issue|issues|trouble|again)",
   "(fine|good|great|ok|okay|perfect|solid) ~1 ^(since|ever since|after that|desde)",
-  "(not|isnt|hasnt|doesnt|no) ~3 ^(anymore|any more|since)",
+  "(not|isnt|hasnt|doesnt|no) ~3 ^(anymore|any more)",
+  "(not|hasnt|never) ~1 ^since",
   "^desde entonces ~3 (bien|no)",
   "(pero|but) ^(ya no|not anymore|not any more|no more|no longer)",
 );
