@@ -69,6 +69,9 @@ export function findCues(tokens: readonly Token[]): Cue[] {
   const cues: Cue[] = [];
   const covered = new Map<CueKind, number>();
   for (let at = 0; at < tokens.length; at++) {
+    // "in place of my 1.5 hp"
+    if (isWord(tokens[at], "my", "our", "mi") && tokens[at + 1]?.kind === "number")
+      cues.push({ kind: "home", start: at, end: at + 1, phrase: "my" });
     for (const match of book.matchesAt(tokens, at).reverse())
       for (const { kind, phrase } of match.found) {
         if ((covered.get(kind) ?? -1) > at) continue;
@@ -220,7 +223,11 @@ function shortWord(token: Token | undefined): boolean {
 
 function opens(tokens: readonly Token[], start: number, end: number): boolean {
   let at = start;
-  while (at < end && tokens[at]?.kind === "word" && starters.has(tokens[at]?.norm ?? "")) at += 1;
+  while (
+    at < end &&
+    (tokens[at]?.kind === "mark" || (tokens[at]?.kind === "word" && starters.has(tokens[at]?.norm ?? "")))
+  )
+    at += 1;
   const token = tokens[at];
   return token?.kind === "word" && openers.has(token.norm);
 }

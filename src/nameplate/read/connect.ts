@@ -88,6 +88,8 @@ function stepCost(token: Token, first: boolean, words: number): number | undefin
     )
   )
     return token.glued && first ? 0.05 : 0.1;
+  // Dot leaders: "HP......1.5".
+  if (isMark(token, ".", "_", "-") && token.glued && !first) return 0.02;
   if (isMark(token, ".")) return first && token.glued ? 0.05 : 0.5;
   if (isMark(token, ",")) return 0.8;
   if (isMark(token, ";", "!", "?")) return 1.5;

@@ -30,6 +30,7 @@ const articles = [
 /** "not 230", "isn't a 56J", "no 115 on this one". */
 export function isDenied(context: Context, claim: Standing): boolean {
   const { tokens } = context;
+  if (isMark(tokens[claim.to], "?") && isWord(tokens[claim.to + 1], "no", "nope", "nah")) return true;
   return cuesIn(context, claim.start - 10, claim.start, "negator").some((cue) => {
     if (cue.end > claim.start || claim.start - cue.end > 6) return false;
     if (cue.phrase === "no" && isNumberSign(tokens, cue)) return false;
@@ -104,7 +105,7 @@ export function corrected(
       }
       if (isNegated(context, at) || owners[at] !== "label") continue;
       const before = stated.before(at, 12).filter((claim) => owners[claim.start] !== "asked");
-      const fitting = firstFit(tokens, at, before);
+      const fitting = firstFit(tokens, at, before) ?? (denial ? instead(tokens, cue.end, at) : undefined);
       if (fitting) {
         used.add(at);
         found.push(fitting);
@@ -134,7 +135,7 @@ export function contrasted(
         tokens[at]?.kind !== "number" ||
         explained[at] ||
         owners[at] !== "label" ||
-        !isWord(tokens[at - 1], "says", "is", "reads", "shows", "dice", "es", "said")
+        !isWord(tokens[at - 1], "says", "is", "reads", "shows", "dice", "es", "said", "de")
       )
         continue;
       const value = revalue(tokens, at, claim);
@@ -143,6 +144,23 @@ export function contrasted(
     }
   }
   return found;
+}
+
+/** "it's not 230, it's 115": the figure denied tells what the other one is. */
+function instead(tokens: readonly Token[], from: number, at: number): Standing | undefined {
+  const denied = tokens.slice(from, at).find(({ kind }) => kind === "number");
+  if (denied?.kind !== "number" || ![115, 208, 230, 240].includes(denied.value)) return undefined;
+  const volts = parseValue("volts", tokens, at).at(-1);
+  if (!volts || volts.fit < 2) return undefined;
+  return {
+    rating: "volts",
+    value: volts.value,
+    start: at,
+    end: volts.end,
+    from: at,
+    to: volts.end,
+    score: 1,
+  };
 }
 
 function firstFit(tokens: readonly Token[], at: number, claims: readonly Standing[]): Standing | undefined {

@@ -15,12 +15,12 @@ export const homeCues: readonly string[] = list(`
   motor, este, este motor, one im asking about, one i care about, one that went out, one that
   burned, one that failed, failed one, this thing, old one says, the pool one, main pump, its now,
   one to replace, one im replacing, one i am replacing, el muerto, el quemado, el que se quemo, el
-  que murio, el malo, the bad, one acting up, it wrong, wrong before, got it wrong
+  que murio, el malo, the bad, one acting up, it wrong, wrong before, got it wrong, el que tengo, la que tengo, one i have, what i have, i have now, have now, right now
 `);
 
 /** Equipment, parts and papers with figures of their own. */
 export const otherThings: readonly string[] = list(`
-  the box, box says, la caja, water temp, air temp, air was, pool light, pool lights, lid, the seal,
+  the box, la caja, water temp, air temp, air was, pool light, pool lights, lid, the seal,
   house panel, impeller, impellers, impulsor, diffuser, volute, wet end, wetend, pump body, pump
   housing, pump lid, housing, casing, strainer, basket, strainer pot, o ring, oring, o rings, shaft
   seal, seal plate, gasket, carton, package, packaging, shipping label, receipt, recibo, manual,
@@ -33,7 +33,7 @@ export const otherThings: readonly string[] = list(`
   sprinkler pump, irrigation pump, sub panel, subpanel, panel label, relay, contactor, wire nut,
   conduit, multiport, vacuum, sweep, pressure washer, treadmill, tractor, mower, vfd box,
   controller, control box, automation, spare one, spare motor, the pump itself, pump case, pump
-  cover, tapa, carcasa de la bomba, cuerpo de la bomba, fuente, ventilador, gfci, thermal protector,
+  cover, tapa, carcasa de la bomba, cuerpo de la bomba, fuente, ventilador, thermal protector,
   fuse box, meter box, golf cart, rental, cabin, gauge, log, maintenance log, the spare, a spare, house number, address, gate code, zip, zip code, order number, order, account, ticket, flyer, equipment room
 `);
 
@@ -44,7 +44,7 @@ export const otherPeople: readonly string[] = list(`
   uncles, cousin, cousins, coworker, coworkers, guy next door, people next door, lady next door,
   folks next door, guy down the street, guy across the street, son, sons, daughter, parents, inlaws,
   in laws, boss, landlord, tenant, neighbor across, vecino, vecina, vecinos, amigo, primo, hermano,
-  cunado, suegro, compadre, tio, jefe, next door, hoa, clubhouse, community pool
+  cunado, suegro, compadre, tio, jefe, next door, hoa, clubhouse, community pool, previous owners
 `);
 
 /** Such a person becomes the owner of a figure with one of these words. */
@@ -67,7 +67,7 @@ export const earlierCues: readonly string[] = list(`
   bought a, one i bought, replacement i got, i returned, came with, came originally, like i typed,
   like i said, i first said, first said, would have told, would have said, would have guessed, would
   have been, old house, last house, other house, other pool, other pump, other motor, other one,
-  another pump, another motor, my other, otra bomba, otro motor, el otro, la otra
+  another pump, another motor, my other, otra bomba, otro motor, el otro, la otra, previous owner, prior owner, former owner, last owner, the builder
 `);
 
 /** Figures of a motor somebody would like, is offered or imagines. */
@@ -112,7 +112,7 @@ export const generalQuestionCues: readonly string[] = list(`
 export const questionOpeners: readonly string[] = list(`
   what, whats, how, hows, why, which, does, do, did, is, are, can, could, would, will, should, who,
   when, where, que, cual, como, cuanto, cuantos, puedo, sirve, funciona, es, se puede, any chance,
-  isnt, arent, doesnt, wouldnt, cant, por que, son, hay, if, got
+  isnt, arent, doesnt, wouldnt, cant, por que, son, hay, if, got, puede, pueden, podra, tienen, tienes, venden, should, might
 `);
 
 /** The thing just named still works, so it is not the one in question if another one is. */

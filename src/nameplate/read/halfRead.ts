@@ -22,7 +22,9 @@ export function halved(context: Context, claims: readonly Standing[]): Standing[
       for (const claim of following) if (claim.rating === following[0]?.rating) half.add(claim);
     } else {
       const last = near.filter((claim) => claim.start < cue.start && cue.start - claim.end < 6).at(-1);
+      const next = near.find((claim) => claim.start >= cue.end && claim.start - cue.end < 8);
       if (last) half.add(last);
+      else if (next && /digit|letter/.test(cue.phrase)) half.add(next);
     }
   }
   for (const [index, claim] of claims.entries()) {

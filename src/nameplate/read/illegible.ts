@@ -46,7 +46,8 @@ export function illegible(context: Context, owners: readonly Owner[], claims: Or
     const after = near.filter((name) => name.start >= cue.end && !claimed(cue.end, name.start));
     const before = near.filter((name) => name.end <= cue.start && !claimed(name.end, cue.start));
     if (cue.kind === "negator") {
-      for (const name of after) if (reaches(context, cue.end, name, after)) found.add(name);
+      for (const name of after)
+        if (reaches(context, cue.end, name, after, /no$/.test(cue.phrase))) found.add(name);
       continue;
     }
     const [first, second] = takesObject.test(cue.phrase) ? [after, before] : [before, after];
@@ -104,14 +105,20 @@ function joins(tokens: readonly Token[], first: Name, second: Name): boolean {
 }
 
 /** "no SF or amps on it": the denial reaches over the names it lists. */
-function reaches({ tokens }: Context, from: number, name: Name, listed: readonly Name[]): boolean {
+function reaches(
+  { tokens }: Context,
+  from: number,
+  name: Name,
+  listed: readonly Name[],
+  loose: boolean,
+): boolean {
   let at = from;
   let odd = 0;
   while (at < name.start) {
     const other = listed.find((one) => one.start === at);
     if (other) at = other.end;
     else if (isWord(tokens[at], ...joints) || isMark(tokens[at], ",", "/")) at += 1;
-    else if (tokens[at]?.kind === "word" && odd === 0 && at - from < 1) {
+    else if (tokens[at]?.kind === "word" && loose && odd === 0 && at - from < 1) {
       odd += 1;
       at += 1;
     } else return false;

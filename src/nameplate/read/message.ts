@@ -5,8 +5,9 @@ import { columns } from "./columns.ts";
 import { judge } from "./judge.ts";
 import { findNames, mendSpelling } from "./naming.ts";
 import { isOrdinary } from "./ordinary.ts";
+import { currentsByVoltage } from "./pairing.ts";
 import { otherFigures, selfNaming } from "./phraseValues.ts";
-import { bare, namedAfter, namedBefore } from "./propose.ts";
+import { atMost, bare, namedAfter, namedBefore } from "./propose.ts";
 import { resolve } from "./resolve.ts";
 import { site } from "./site.ts";
 import { hearNumbers } from "./spoken.ts";
@@ -28,12 +29,13 @@ export function readMessage(text: string, options: ReadingOptions = {}): Message
     ...namedBefore(tokens, names),
     ...namedAfter(tokens, names),
     ...columns(tokens, names),
+    ...currentsByVoltage(tokens, names),
     ...selfNaming(tokens),
     ...site(tokens),
     ...otherFigures(tokens),
     ...bare(tokens),
   ];
-  const chosen = judge(tokens, names, candidates);
+  const chosen = judge(tokens, names, [...candidates, ...atMost(tokens, names, candidates)]);
   return resolve(text, tokens, names, chosen, options.expecting ?? []);
 }
 

@@ -80,7 +80,7 @@ export function findNames(tokens: readonly Token[]): Name[][] {
 export function mendSpelling(tokens: readonly Token[], isOrdinary: (word: string) => boolean): Token[] {
   const mended = new Map<string, string | undefined>();
   return tokens.map((token, at) => {
-    if (token.kind !== "word" || token.norm.length < 4 || book.has(token.norm) || longWords.has(token.norm))
+    if (token.kind !== "word" || token.norm.length < 3 || book.has(token.norm) || longWords.has(token.norm))
       return token;
     if (isOrdinary(token.norm) || !nearFigure(tokens, at)) return token;
     if (!mended.has(token.norm)) mended.set(token.norm, likeliest(token.norm, longWords));

@@ -114,7 +114,8 @@ export function otherFigures(tokens: readonly Token[]): Candidate[] {
     const shape = pattern.map(shapeOf).join("");
     for (const [kind, score] of shapes) {
       const match = kind.exec(shape);
-      if (match) aside(at, at + match[0].length, score);
+      const speeds = kind.source === "^c-d" && isWord(tokens[at + 3], "rpm", "rpms");
+      if (match && !speeds) aside(at, at + match[0].length, score);
     }
   }
   return candidates;

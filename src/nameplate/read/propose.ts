@@ -1,10 +1,10 @@
-import type { RatingName } from "../vocabulary.ts";
+import type { RatingName, RatingValue } from "../vocabulary.ts";
 import type { Candidate, Claim } from "./candidate.ts";
 import { linkBack, linksAfter, unitFollows } from "./connect.ts";
 import type { Name } from "./naming.ts";
 import { goTogether, suits } from "./plausible.ts";
 import { parseSpecial } from "./special.ts";
-import type { Token } from "./token.ts";
+import { isWord, type Token } from "./token.ts";
 import { type Parsed, parseFrame, parseValue } from "./values.ts";
 
 /** A value that may follow this name at this token, whatever kind of rating it is. */
@@ -163,6 +163,9 @@ export function bare(tokens: readonly Token[]): Candidate[] {
       if (list.length > 1 && list.every((volts) => suits("volts", volts) === 2))
         offer("volts", at, parsed, 1 + 0.2 * list.length);
     }
+    const onlyBeside = isWord(tokens[at - 1], "only", "just", "straight") || isWord(tokens[at + 1], "only");
+    if (onlyBeside && [115, 208, 230].includes(token.value))
+      offer("volts", at, { end: at + 1, value: [token.value] as RatingValue<RatingName>, fit: 2 }, 0.8);
     for (const parsed of parseValue("rpm", tokens, at)) {
       const list = Array.isArray(parsed.value) ? (parsed.value as number[]) : [];
       if (list.every((rpm) => bareSpeeds.has(rpm))) offer("rpm", at, parsed, 0.8 + 0.2 * list.length);
@@ -189,3 +192,28 @@ const bareSpeeds = new Set([
   3450, 1725, 2850, 2900, 2875, 1425, 3440, 3430, 3400, 3480, 3500, 3490, 3420, 3460, 3470, 2880, 2840, 2860,
   2870, 1750, 1740, 1730, 3410,
 ]);
+
+/** "max 9.6 amps", "9.6 amps max": the largest current is that at service-factor load. */
+export function atMost(
+  tokens: readonly Token[],
+  names: readonly (readonly Name[])[],
+  candidates: readonly Candidate[],
+): Candidate[] {
+  const greatest = (at: number) => isWord(tokens[at], "max", "maximum", "maximo", "maximos");
+  return candidates.flatMap((one) => {
+    if (one.claims.length !== 1 || one.claims[0]?.rating !== "amps") return [];
+    const before = greatest(one.start - 1);
+    const after =
+      greatest(one.end) && (names[one.end]?.length ?? 0) === 0 && (names[one.end + 1]?.length ?? 0) === 0;
+    if (!before && !after) return [];
+    const claims = one.claims.map((amps) => ({ ...amps, rating: "serviceFactorAmps" as const }));
+    return [
+      {
+        start: before ? one.start - 1 : one.start,
+        end: before ? one.end : one.end + 1,
+        score: one.score + 0.4,
+        claims,
+      },
+    ];
+  });
+}

@@ -49,8 +49,11 @@ export function resolve(
   standing = halved(context, standing);
   const capacitors = standing.filter(({ rating }) => rating === "capacitorUf").slice(0, 9);
   standing = standing.filter((claim) => !isCapacitorVoltage(claim, capacitors));
-  const lastDenied = new Map(denied.map((claim) => [`${claim.rating} ${JSON.stringify(claim.value)}`, claim.start]));
-  const denialOf = (claim: Standing) => lastDenied.get(`${claim.rating} ${JSON.stringify(claim.value)}`) ?? -1;
+  const lastDenied = new Map(
+    denied.map((claim) => [`${claim.rating} ${JSON.stringify(claim.value)}`, claim.start]),
+  );
+  const denialOf = (claim: Standing) =>
+    lastDenied.get(`${claim.rating} ${JSON.stringify(claim.value)}`) ?? -1;
   standing = standing.filter((claim) => denialOf(claim) < claim.start);
   return report(text, context, standing, illegible(context, owners, ordered));
 }
@@ -120,6 +123,8 @@ function counts(owners: readonly Owner[], claim: Standing): boolean {
 function isCapacitorVoltage(claim: Standing, capacitors: readonly Standing[]): boolean {
   if (claim.rating !== "volts" || !Array.isArray(claim.value) || claim.value.length !== 1) return false;
   const volts = Number(claim.value[0]);
-  const beside = capacitors.some(({ from, to }) => claim.from >= to && claim.from - to <= 3 && from < claim.from);
+  const beside = capacitors.some(
+    ({ from, to }) => claim.from >= to && claim.from - to <= 3 && from < claim.from,
+  );
   return beside && volts >= 160 && volts !== 208 && volts !== 230;
 }

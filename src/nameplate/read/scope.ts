@@ -30,6 +30,8 @@ const newOnes = new Set([
   "quote for a",
   "bigger",
 ]);
+/** What somebody said before: the rest of the sentence is not about it. */
+const said = /^(?:i |id |had |dije|puse|yo dije|escribi|like i|first said|said|sent|told|would have)/;
 const parts = /^(?:impell|impulsor|diffuser|volute|seal|wet ?end|housing)/;
 
 /**
@@ -76,7 +78,9 @@ export function ownersOf(context: Context): Owner[] {
       .slice(clause.start, clause.end)
       .some(({ kind, norm }) => kind === "number" || (kind === "code" && /^\d/.test(norm)));
     const announces = isMark(tokens[clause.end - 1], ":");
-    if (cued || entity)
+    const quoting = cuesIn(context, clause.start, clause.end, "earlier").at(-1)?.phrase ?? "";
+    if (cued && said.test(quoting)) inherited = "label";
+    else if (cued || entity)
       inherited =
         figures || announces || owner === "label" || saysNext(tokens, clause, clauses[index + 1])
           ? owner
@@ -148,7 +152,9 @@ const articles = ["the", "my", "a", "an", "his", "her", "our", "el", "la", "mi",
 
 /** "1.5 HP stamped on the impeller": a thing named after the figure takes it back. */
 function linksBack(tokens: readonly Token[], cue: Cue, owner: Owner): boolean {
-  if (owner === "label" || cue.kind === "wish") return false;
+  if (owner === "label") return false;
+  if (cue.kind === "wish")
+    return /^(?:on sale|online|for sale|craigslist|giving away|en oferta|offering)$/.test(cue.phrase);
   for (let at = cue.start - 1; at >= Math.max(0, cue.start - 3); at--) {
     if (isWord(tokens[at], ...linking)) return true;
     if (!isWord(tokens[at], ...articles)) return false;

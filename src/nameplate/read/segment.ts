@@ -86,7 +86,7 @@ export function segment(run: string): Segment[] | undefined {
     const character = run[at] ?? "";
     const previous = here.segment;
     if (vulgarFraction(character) !== undefined) offer({ kind: "fraction", start: at, end: at + 1 }, 0.5);
-    if (/[-/.,_'+&–—]/.test(character) && previous?.kind !== "mark")
+    if (/[-/.,_'+&–—]/.test(character) && (previous?.kind !== "mark" || run[at - 1] === character))
       offer({ kind: "mark", start: at, end: at + 1 }, 0.1);
     if (previous?.kind !== "number" && previous?.kind !== "fraction") offerNumbers(run, at, offer);
     offerWords(run, at, previous, offer);
@@ -127,7 +127,7 @@ function offerNumbers(run: string, start: number, offer: (piece: Segment, cost: 
 
 /** In `FR.56Y` and `V.230` the dot belongs to the name, in `HP.75` to the figure. */
 function isDotOfName(run: string, start: number, norm: string): boolean {
-  return /^\.(?:\d{3,}|48|56)/.test(norm) && start > 0 && /\p{L}/u.test(run[start - 1] ?? "");
+  return /^\.(?:\d{3,}|48|56)/.test(norm) && start > 0 && /[\p{L}.]/u.test(run[start - 1] ?? "");
 }
 
 function offerWords(

@@ -88,7 +88,7 @@ function standsAlone(
     token.kind === "break" ||
     isMark(token, ",", ";", "|", "/", "+", "*") ||
     explained[at] === true ||
-    (token.kind === "number" && !token.glued);
+    (token.kind === "number" && !(at < first ? tokens[first] : token)?.glued);
   const ending = isMark(after, ".", "!") && (tokens[last + 2] === undefined || !tokens[last + 2]?.glued);
   return (
     (open(before, first - 1) || isMark(before, ":", ".")) &&

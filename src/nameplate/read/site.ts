@@ -60,10 +60,8 @@ export function site(tokens: readonly Token[]): Candidate[] {
     const fact = facts.longestAt(tokens, at);
     if (fact) for (const kind of fact.found) candidates.push(...around(tokens, fact.start, fact.end, kind));
     const pole = poles.longestAt(tokens, at);
-    if (pole && !isWord(tokens[pole.end], "motor", "motors", "rpm")) {
-      const value = pole.found[0] ?? 1;
-      candidates.push(one("breakerPoles", value, pole.start, pole.end, pole.start, pole.end, 3));
-    }
+    if (pole && !isWord(tokens[pole.end], "motor", "motors", "rpm"))
+      candidates.push(...poleCandidates(tokens, pole.start, pole.end, pole.found[0] ?? 1));
     candidates.push(
       ...price(tokens, at),
       ...hours(tokens, at),
@@ -72,6 +70,22 @@ export function site(tokens: readonly Token[]): Candidate[] {
     );
   }
   return candidates;
+}
+
+/** Poles alone, or with a breaker size beside them: "double pole 30", "20A 2-pole". */
+function poleCandidates(tokens: readonly Token[], start: number, end: number, value: 1 | 2 | 3): Candidate[] {
+  const alone = one("breakerPoles", value, start, end, start, end, 2.2);
+  const unit = isWord(tokens[start - 1], ...ampWords) ? 1 : 0;
+  const [after, before] = [tokens[end], tokens[start - 1 - unit]];
+  const size = after?.kind === "number" ? end : before?.kind === "number" ? start - 1 - unit : undefined;
+  const number = size === undefined ? undefined : tokens[size];
+  if (size === undefined || number?.kind !== "number" || suits("breakerAmps", number.value) < 2)
+    return [alone];
+  if (isWord(tokens[size + 1], "v", "volt", "volts", "hp")) return [alone];
+  const last = isWord(tokens[size + 1], ...ampWords) ? size + 2 : size + 1;
+  const amps: Claim = { rating: "breakerAmps", value: number.value, start: size, end: size + 1, score: 4 };
+  const claims = [...alone.claims, amps];
+  return [alone, { start: Math.min(start, size), end: Math.max(end, last), score: 6.6, claims }];
 }
 
 function one(
@@ -347,7 +361,7 @@ function pump(tokens: readonly Token[], at: number): Candidate[] {
     first.kind === "code" || (first.kind === "word" && first.start >= 0 && isCapital(tokens, start));
   if (measured || bareNumber || first.kind === "number" || !(digits || named)) return [];
   return [
-    { start: name.start, end, score: 5, claims: [{ rating: "pumpModel", value: "", start, end, score: 5 }] },
+    { start: name.start, end, score: 9, claims: [{ rating: "pumpModel", value: "", start, end, score: 5 }] },
   ];
 }
 

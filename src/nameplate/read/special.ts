@@ -72,6 +72,7 @@ function parseIdentifier(
       break;
     end += 1;
   }
+  end = withSecondRun(tokens, token, end);
   while (end > at + 1 && isMark(tokens[end - 1], ",", ".", ";", ")", "!", "?", '"', ":")) end -= 1;
   const last = tokens[end - 1];
   if (!last) return [];
@@ -84,9 +85,38 @@ function parseIdentifier(
   if (!digits && !(capitals && cost <= 0.05 && last.end - token.start >= 2)) return [];
   if (token.kind === "partial") return [{ end, value: undefined, fit: 1, half: true }];
   if (end === at + 1 && notIdentifiers.test(token.norm) && cost > 0.3) return [];
-  const text = token.chunk.text.slice(token.start - token.chunk.start, last.end - token.chunk.start);
+  const text = identifierText(token, last);
   const figure = end === at + 1 && token.kind === "number" && !/^\d{4,}$/.test(token.norm);
   const direct = name !== undefined && cost <= 0.3 && !figure ? 2.5 : 0;
   const single = figure ? -0.6 : digits ? 1.4 + direct : 0.4 + direct;
   return [{ end, value: text as RatingValue<RatingName>, fit: single }];
+}
+
+/** A short first run may be followed by a second one: "S/N 99 1123", "MODEL QX 4410". */
+function withSecondRun(tokens: readonly Token[], first: Token, end: number): number {
+  const second = tokens[end];
+  if (first.chunk.text.length > 4 || !/^[A-Z0-9]+$/.test(first.chunk.text) || second?.glued || second?.wide)
+    return end;
+  const number = second?.kind === "number" && /^\d{3,}$/.test(second.norm) && second.end === second.chunk.end;
+  const code = second?.kind === "code" && /^[A-Z0-9-]+$/.test(second.chunk.text);
+  if (!number && !code) return end;
+  const after = tokens[end + 1];
+  const measured =
+    number &&
+    (second.norm === "3450" ||
+      second.norm === "1725" ||
+      after?.glued ||
+      (after?.kind === "word" && !after.glued && isLabelWord(after.norm) && !after.upper));
+  const unit =
+    after?.kind === "word" &&
+    /^(?:rpm|v|volts|hz|vac|a|amps|hp|mfd|uf)$/.test(after.norm) &&
+    tokens[end + 2]?.kind !== "number";
+  return measured || unit ? end : end + 1;
+}
+
+function identifierText(first: Token, last: Token): string {
+  const whole = first.chunk.text.slice(first.start - first.chunk.start);
+  if (last.chunk.start === first.chunk.start)
+    return first.chunk.text.slice(first.start - first.chunk.start, last.end - first.chunk.start);
+  return `${whole} ${last.chunk.text}`;
 }

@@ -24,12 +24,27 @@ export function editDistance(from: string, to: string, most: number): number {
   return last[to.length] ?? most + 1;
 }
 
+const consonants = (word: string) => word.replace(/[aeiou]/g, "");
+
+/** A word written without its vowels: VLTS, HRSPWR, FCTR. */
+function isAbbreviation(word: string, candidate: string): boolean {
+  const bones = consonants(word);
+  const vowels = word.length - bones.length;
+  return (
+    word.length < candidate.length &&
+    bones.length >= 3 &&
+    (vowels === 0 || (vowels === 1 && bones.length >= 4)) &&
+    bones === consonants(candidate)
+  );
+}
+
 /** The one word of the lexicon this may be a slip for; undefined when none or several are as near. */
 export function likeliest(word: string, lexicon: Iterable<string>): string | undefined {
-  const most = word.length >= 7 ? 2 : 1;
+  const most = word.length >= 7 ? 2 : word.length >= 4 ? 1 : 0;
   let best: string | undefined;
   let least = most + 1;
   for (const candidate of lexicon) {
+    if (isAbbreviation(word, candidate)) return candidate;
     if (Math.abs(candidate.length - word.length) > most || candidate[0] !== word[0]) continue;
     if (candidate.length < 4) continue;
     const distance = editDistance(word, candidate, most);

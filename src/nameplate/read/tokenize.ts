@@ -125,9 +125,17 @@ function cutCore(text: string, start: number, end: number, common: Common, token
     tokens.push({ kind: "word", norm: fold(run), upper: false, start, end, ...common() });
     return;
   }
+  // "2-pole", "12-year-old": a figure and plain words, unlike a part number.
+  const compound = /^\d{1,4}(?=(?:-\p{Ll}{3,12}){1,3}$)/u.exec(run);
   const segments = segment(run);
   if (segments) {
     for (const piece of segments) pushSegment(text, start, piece, common, tokens);
+    return;
+  }
+  if (compound) {
+    const cut = start + compound[0].length;
+    cutCore(text, start, cut, common, tokens);
+    cutWords(text, cut, end, common, tokens);
     return;
   }
   // A comma or a slash between things that stand for themselves parts them; in a part number it does not.

@@ -117,7 +117,9 @@ function parseScalar(rating: RatingName, tokens: readonly Token[], at: number): 
     const { end, value } = temperature ?? scalar;
     if (rating === "phase" && value !== 1 && value !== 3) continue;
     const places = rating === "ambientC" ? 1 : 4;
-    const fit = suits(rating, value) - spellingCost(rating, scalar, tokens, at);
+    // 370 in "30 mfd 370 vac" is the capacitor's voltage.
+    const ofVolts = rating === "capacitorUf" && isWord(tokens[end], ...(unitWords.volts ?? [])) ? 2 : 0;
+    const fit = suits(rating, value) - ofVolts - spellingCost(rating, scalar, tokens, at);
     parsed.push({ end, value: round(value, places) as RatingValue<RatingName>, fit });
     const second = secondValue(rating, tokens, end, value);
     if (second)
@@ -149,6 +151,7 @@ function secondValue(
   const unit = unitAt(rating, tokens, at);
   const joint = tokens[unit];
   const slash = isMark(joint, "/", "\\") || isWord(joint, "over", "slash");
+  const apart = isMark(joint, "/") && !joint?.glued && !tokens[unit + 1]?.glued;
   const hesitation = isWord(joint, "or", "o", "u", "maybe", "to") || isMark(joint, "-", "?");
   if (!slash && !hesitation) return undefined;
   let next = unit + 1;
@@ -161,6 +164,7 @@ function secondValue(
   if (!second || second.value === first || suits(rating, second.value) < 0.8) return undefined;
   // Two speeds: the horsepower at low speed is a small part of that at high speed.
   const low = (rating === "hp" || rating === "totalHp") && isMark(joint, "-") && second.value <= first / 2.5;
+  if (apart && second.value > first / 2) return undefined;
   if (low) return { end: second.end, half: false };
   if (slash)
     return rating === "hp" || rating === "totalHp" || rating === "serviceFactor" || rating === "kw"
