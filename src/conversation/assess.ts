@@ -60,22 +60,30 @@ export function assess(thread: Thread, shelf: Shelf): Assessment {
   const match = matchStock(question, shelf.motors);
   const closed = unaskable(thread);
   const planned = planQuestions(question, shelf.motors, { unaskable: closed });
-  const ask = match.verdict === "undecided" ? withBreaker(planned, match, site, closed) : [];
-  return { facts, nameplate, site, doubts, stubborn, contradictions, match, ask };
+  const ask =
+    match.verdict === "undecided" ? [...roundabout(match, site, facts, closed, shelf), ...planned] : [];
+  return { facts, nameplate, site, doubts, stubborn, contradictions, match, ask: [...new Set(ask)] };
 }
 
-/** A phase that cannot be read can be told from the breaker: three-phase takes three poles. */
-function withBreaker(
-  planned: readonly RatingName[],
+/**
+ * What can be seen instead of a label that can't be read, where a deduction leads on from it: the breaker
+ * tells the phase, and on a known pump the number of speeds tells the rpm.
+ */
+function roundabout(
   match: MatchResult,
   site: Site,
+  facts: Facts,
   closed: ReadonlySet<RatingName>,
+  shelf: Shelf,
 ): readonly RatingName[] {
-  const settles = site.breakerPoles === undefined && !closed.has("breakerPoles") && closed.has("phase");
-  const waits = match.motors[0]?.findings.some(
-    ({ rule, outcome }) => rule === "phase" && outcome === "not-known",
+  const waitsFor = new Set(
+    match.motors[0]?.findings.flatMap(({ outcome, needs }) => (outcome === "not-known" ? needs : [])),
   );
-  return settles && waits && !planned.includes("breakerPoles") ? ["breakerPoles", ...planned] : planned;
+  const open = (rating: RatingName) => facts[rating] === undefined && !closed.has(rating);
+  const pumpKnown = site.pumpModel !== undefined && shelf.pumpByModel(site.pumpModel) !== undefined;
+  const speeds = pumpKnown && waitsFor.has("rpm") && closed.has("rpm") && open("speedKind");
+  const poles = waitsFor.has("phase") && closed.has("phase") && open("breakerPoles");
+  return [...(speeds ? (["speedKind"] as const) : []), ...(poles ? (["breakerPoles"] as const) : [])];
 }
 
 /** An impossible combination taints all it names; a merely odd value only itself. */

@@ -44,7 +44,12 @@ export function absorb(thread: Thread, reading: MessageReading): Absorbed {
   }
   const stated = new Set(reading.readings.map(({ rating }) => rating));
   const unreadable = new Set(thread.unreadable.filter((rating) => !stated.has(rating)));
-  for (const { rating } of reading.unreadable) if (!stated.has(rating)) unreadable.add(rating);
+  for (const { rating } of reading.unreadable) {
+    if (stated.has(rating)) continue;
+    // Who can't read it after all takes back what was said before.
+    unreadable.add(rating);
+    delete facts[rating];
+  }
   // Saying the same value again after it was doubted is the customer's answer to the doubt.
   const askedAgain = thread.pending.kind === "ratings" ? thread.pending.ratings : [];
   const confirmed = new Set(thread.confirmed.filter((rating) => !news.includes(rating)));

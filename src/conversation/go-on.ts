@@ -2,7 +2,7 @@ import type { Doubt } from "../nameplate/reading.ts";
 import type { RatingName } from "../nameplate/vocabulary.ts";
 import { ASKED_AT_MOST } from "./assess.ts";
 import { toDesk } from "./cases.ts";
-import { ask, nextQuestion, remind } from "./questions.ts";
+import { ASKED_TOGETHER, ask, nextQuestion, remind } from "./questions.ts";
 import type { Response } from "./step.ts";
 import type { TalkTurn } from "./talk.ts";
 import { costText } from "./verdict/cost.ts";
@@ -89,26 +89,33 @@ function beginning(turn: TalkTurn, nothingNew: boolean): Response {
   return { thread, replies: [speaker.say("replies", key, { shop: knowledge.shop.name })] };
 }
 
-/** Asks about a doubted value; a second time without an answer, the desk takes it. */
+/**
+ * Asks about a doubted value, with what it may have been; about what the customer stands by, no more. After
+ * two questions about the same value the desk takes it.
+ */
 function askDoubt(turn: TalkTurn, doubt: Doubt): Response {
   const { thread, speaker } = turn;
-  const [first] = doubt.ratings;
+  const open = doubt.ratings.filter((rating) => !thread.confirmed.includes(rating));
+  const [first] = open;
   if (first === undefined || (thread.asked[first] ?? 0) >= ASKED_AT_MOST) return handOver(turn, "stubborn");
-  const text = speaker.say("doubts", doubt.reason, doubt.values);
-  if (doubt.proposal) {
-    const { rating, value } = doubt.proposal;
+  const asked = countAsked(thread, first);
+  const { proposal } = doubt;
+  if (proposal && open.includes(proposal.rating)) {
+    const text = speaker.say("doubts", doubt.reason, doubt.values);
     return {
-      thread: { ...countAsked(thread, first), pending: { kind: "doubt", rating, proposal: value } },
+      thread: { ...asked, pending: { kind: "doubt", rating: first, proposal } },
       replies: [`${text} ${speaker.say("replies", "doubt.yesno")}`],
     };
   }
   return {
-    thread: {
-      ...countAsked(thread, first),
-      pending: { kind: "ratings", ratings: doubt.ratings.slice(0, 3) },
-    },
-    replies: [text],
+    thread: { ...asked, pending: { kind: "ratings", ratings: open.slice(0, ASKED_TOGETHER) } },
+    replies: [speaker.say("doubts", withoutProposal(doubt.reason), doubt.values)],
   };
+}
+
+/** The audit names the text that offers a value `<reason>-proposed`. */
+function withoutProposal(reason: string): string {
+  return reason.replace(/-proposed$/, "");
 }
 
 function countAsked(thread: TalkTurn["thread"], rating: Doubt["ratings"][number]): TalkTurn["thread"] {

@@ -4,6 +4,7 @@ import { toDesk } from "./cases.ts";
 import { absorb } from "./facts.ts";
 import type { IntentName } from "./intents.ts";
 import type { Knowledge } from "./knowledge.ts";
+import { withKnownPump } from "./known-pump.ts";
 import { whenSentence } from "./presence.ts";
 import { createSpeaker, type Speaker } from "./speaker.ts";
 import { talk } from "./talk.ts";
@@ -25,6 +26,7 @@ export interface Step {
   /** True when everything kept of this thread is to be erased. */
   readonly erase: boolean;
   readonly assessment: Assessment;
+  readonly understood: Understood;
 }
 
 /** One message on its way through the acts below. */
@@ -57,7 +59,9 @@ const acts: readonly Act[] = [danger, erasing, withPerson, holding, startOver, t
 /** Answers one message: pure, so the same thread, message and knowledge always give the same step. */
 export function step(thread: Thread, message: Incoming, knowledge: Knowledge): Step {
   const expecting = thread.pending.kind === "ratings" ? thread.pending.ratings : [];
-  const understood = knowledge.understand(message.text, expecting);
+  const heard = knowledge.understand(message.text, expecting);
+  const reading = withKnownPump(message.text, heard.reading, knowledge.catalogue.pumps);
+  const understood: Understood = { ...heard, reading };
   const speaker = createSpeaker(knowledge.wording, thread.explained);
   const turn: Turn = {
     text: message.text,
@@ -83,6 +87,7 @@ export function step(thread: Thread, message: Incoming, knowledge: Knowledge): S
     replies,
     erase: response.erase ?? false,
     assessment: assessThread(after, knowledge),
+    understood,
   };
 }
 

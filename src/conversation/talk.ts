@@ -5,7 +5,7 @@ import { type Absorbed, absorb, setFact } from "./facts.ts";
 import { goOn } from "./go-on.ts";
 import { showFact, showFacts } from "./speaker.ts";
 import { assessThread, type Response, type Turn } from "./step.ts";
-import type { Thread } from "./thread.ts";
+import type { Proposal, Thread } from "./thread.ts";
 
 /** A message on its way through the talk: what it added, and where the thread now stands. */
 export interface TalkTurn extends Turn {
@@ -59,7 +59,12 @@ function resolvePending(turn: Turn, { thread, news }: Absorbed): Thread {
     case "doubt":
       return resolveDoubt(thread, pending.rating, pending.proposal, news, turn.wants);
     case "ratings":
-      return cannotRead(turn, news) ? withoutAnswer(thread, pending.ratings) : thread;
+      return cannotRead(turn, news)
+        ? withoutAnswer(
+            thread,
+            pending.ratings.filter((rating) => !news.includes(rating)),
+          )
+        : thread;
     default:
       return labelGone(turn, thread) ? withoutAnswer(thread, printedRatings) : thread;
   }
@@ -83,21 +88,27 @@ function cannotRead({ understood, wants, thread }: Turn, news: readonly RatingNa
   return cannot && !understood.reading.unreadable.some(({ rating }) => asked.includes(rating));
 }
 
+/** The ratings asked for can't be read; a doubted value among them is taken back. */
 function withoutAnswer(thread: Thread, asked: readonly RatingName[]): Thread {
-  const open = asked.filter((rating) => thread.facts[rating] === undefined);
-  return { ...thread, unreadable: [...new Set([...thread.unreadable, ...open])] };
+  const facts = { ...thread.facts };
+  for (const rating of asked) delete facts[rating];
+  return { ...thread, facts, unreadable: [...new Set([...thread.unreadable, ...asked])] };
 }
 
 function resolveDoubt(
   thread: Thread,
   rating: RatingName,
-  proposal: Parameters<typeof showFact>[1],
+  proposal: Proposal,
   news: readonly RatingName[],
   wants: Turn["wants"],
 ): Thread {
   const answered: Thread = { ...thread, pending: { kind: "nothing" } };
   if (news.includes(rating)) return answered;
-  if (wants("yes")) return setFact(answered, rating, proposal, "confirmed");
+  if (wants("yes")) {
+    const set = setFact(answered, proposal.rating, proposal.value, "confirmed");
+    const { also } = proposal;
+    return also ? setFact(set, also.rating, also.value, "confirmed") : set;
+  }
   if (wants("no")) return { ...answered, confirmed: [...new Set([...answered.confirmed, rating])] };
   return answered;
 }

@@ -1,4 +1,4 @@
-import type { Certainty, Hazard } from "../nameplate/reading.ts";
+import type { Certainty, Doubt, Hazard } from "../nameplate/reading.ts";
 import type { RatingName, RatingValue } from "../nameplate/vocabulary.ts";
 
 /** What a deduction rests on: the pump's need (somebody checks it), or a breaker that leaves no other choice. */
@@ -16,11 +16,14 @@ export interface Fact<K extends RatingName = RatingName> {
 
 export type Facts = { readonly [K in RatingName]?: Fact<K> | undefined };
 
+/** What a doubted value may have been; two ratings at once where they were exchanged. */
+export type Proposal = NonNullable<Doubt["proposal"]>;
+
 /** What the bot's last message asked; decides how a bare "yes" or "1.5" is understood. */
 export type Pending =
   | { readonly kind: "nothing" }
   | { readonly kind: "ratings"; readonly ratings: readonly RatingName[] }
-  | { readonly kind: "doubt"; readonly rating: RatingName; readonly proposal: RatingValue<RatingName> }
+  | { readonly kind: "doubt"; readonly rating: RatingName; readonly proposal: Proposal }
   | { readonly kind: "power-off"; readonly hazard: Hazard }
   | { readonly kind: "erase" };
 
@@ -28,16 +31,32 @@ export type Pending =
 export const urgencies = ["danger", "pump-down", "ready-to-confirm", "planning"] as const;
 export type Urgency = (typeof urgencies)[number];
 
-/** Why the thread is on the desk. */
-export type CaseReason = "danger" | "asked-for-person" | "verdict-ready" | "nothing-fits" | "cannot-decide";
+/** True for a word of {@link urgencies}, wherever it came from. */
+export function isUrgency(word: string): word is Urgency {
+  return (urgencies as readonly string[]).includes(word);
+}
 
+/** Why the thread is on the desk. */
+export type CaseReason =
+  | "danger"
+  | "asked-for-person"
+  | "verdict-ready"
+  | "nothing-fits"
+  | "cannot-decide"
+  | "sent-picture"
+  /** After the case was closed. */
+  | "wrote-again"
+  /** A person has dealt with the danger. */
+  | "danger-over";
+
+/** How the desk's case stands, as far as the talk must know; the desk keeps the rest. */
 export type ThreadCase =
   | { readonly state: "none" }
   | { readonly state: "waiting" | "taken"; readonly urgency: Urgency; readonly reason: CaseReason };
 
 /** A line of the conversation, kept for the brief's last words. */
 export interface Line {
-  readonly from: "customer" | "bot";
+  readonly from: "customer" | "bot" | "staff";
   readonly text: string;
   /** ISO instant. */
   readonly at: string;

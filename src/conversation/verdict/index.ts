@@ -85,10 +85,15 @@ function nothingFits({ speaker, assessment, knowledge }: TalkTurn): string {
 }
 
 function notSettled({ speaker }: TalkTurn, match: MatchResult): string {
-  const running = match.motors.slice(0, 3).map(({ motor }) => motorName(motor));
+  const running = match.motors.slice(0, 2).map((judged) => {
+    const open = decisiveFinding(judged);
+    const reason = open ? speaker.say("reasons", open.reason, open.values) : "";
+    return `• ${motorName(judged.motor)}: ${reason}`;
+  });
   return [
     speaker.say("replies", "verdict.undecided"),
-    speaker.say("replies", "inTheRunning", { motors: running.join("; ") }),
+    speaker.say("replies", "inTheRunning"),
+    ...running,
     speaker.say("questions", "photo"),
   ].join("\n");
 }
