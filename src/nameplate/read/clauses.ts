@@ -72,6 +72,15 @@ export function findCues(tokens: readonly Token[]): Cue[] {
     // "in place of my 1.5 hp"
     if (isWord(tokens[at], "my", "our", "mi") && tokens[at + 1]?.kind === "number")
       cues.push({ kind: "home", start: at, end: at + 1, phrase: "my" });
+    // "*1.0" after "hp 1.5"
+    if (
+      at > 0 &&
+      isMark(tokens[at], "*") &&
+      !tokens[at]?.glued &&
+      tokens[at + 1]?.kind === "number" &&
+      tokens[at + 1]?.glued
+    )
+      cues.push({ kind: "correction", start: at, end: at + 1, phrase: "*" });
     for (const match of book.matchesAt(tokens, at).reverse())
       for (const { kind, phrase } of match.found) {
         if ((covered.get(kind) ?? -1) > at) continue;

@@ -65,13 +65,17 @@ function isNumberSign(tokens: readonly Token[], cue: Cue): boolean {
 }
 
 /** "scratch that", "disregard all of that": what was said before does not count. */
-export function retract(context: Context, claims: readonly Standing[]): Standing[] {
+export function retract(context: Context, owners: readonly Owner[], claims: readonly Standing[]): Standing[] {
   const { tokens, sentenceAt } = context;
   let kept = [...claims];
   for (const cue of cuesOf(context, "retraction").slice(0, 20)) {
     let rest = cue.end;
     while (rest < tokens.length && sentenceAt[rest] === sentenceAt[cue.start]) rest += 1;
     const all = /all|those|above|said/.test(cue.phrase) || isWord(tokens[cue.end], "all", "everything");
+    let figure = cue.start - 1;
+    while (figure > 0 && tokens[figure]?.kind !== "number" && tokens[figure]?.kind !== "code") figure -= 1;
+    // "(I said 1.5 earlier, ignore that)" takes back what did not count anyway.
+    if (!all && owners[figure] !== "label") continue;
     if (all) kept = kept.filter((claim) => claim.start > cue.start);
     else if (!tokens.slice(cue.end, rest).some(({ kind }) => kind === "number" || kind === "code")) {
       const last = kept.filter((claim) => claim.end <= cue.start).at(-1);
@@ -135,7 +139,23 @@ export function contrasted(
         tokens[at]?.kind !== "number" ||
         explained[at] ||
         owners[at] !== "label" ||
-        !isWord(tokens[at - 1], "says", "is", "reads", "shows", "dice", "es", "said", "de")
+        !isWord(
+          tokens[at - 1],
+          "says",
+          "is",
+          "reads",
+          "shows",
+          "dice",
+          "es",
+          "said",
+          "de",
+          "label",
+          "plate",
+          "nameplate",
+          "placa",
+          "tag",
+          "sticker",
+        )
       )
         continue;
       const value = revalue(tokens, at, claim);

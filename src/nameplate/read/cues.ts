@@ -67,7 +67,7 @@ export const earlierCues: readonly string[] = list(`
   bought a, one i bought, replacement i got, i returned, came with, came originally, like i typed,
   like i said, i first said, first said, would have told, would have said, would have guessed, would
   have been, old house, last house, other house, other pool, other pump, other motor, other one,
-  another pump, another motor, my other, otra bomba, otro motor, el otro, la otra, previous owner, prior owner, former owner, last owner, the builder
+  another pump, another motor, my other, otra bomba, otro motor, el otro, la otra, previous owner, prior owner, former owner, last owner, the builder, last pump, last pump was, last motor was, my last
 `);
 
 /** Figures of a motor somebody would like, is offered or imagines. */
@@ -84,7 +84,7 @@ export const wishCues: readonly string[] = list(`
   un, get a bigger, bigger, replace it with, replace with, one with, get a, buy a, giving away,
   craigslist, en oferta, vi un, vi uno, encontre un, deseo, quote me, quote for a, put in a, new
   motor, stronger, downsize, down to a, go down to, going down to, candidate, proposed, replacement
-  motor is, replacement is, your site, your website, you list, you have listed, you sell, if youve, if youd, anything in, anything with, anything under, something in, something with, something around
+  motor is, replacement is, your site, your website, you list, you have listed, you sell, if youve, if youd, anything in, anything with, anything under, something in, something with, something around, for $, too much, too big, too small, overkill, good deal
 `);
 
 /** Figures read from an instrument: current, voltage and speed measured are no ratings. */

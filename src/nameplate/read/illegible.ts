@@ -1,5 +1,5 @@
 import type { Standing } from "./candidate.ts";
-import { type Context, cuesOf } from "./context.ts";
+import { type Context, cuesIn, cuesOf } from "./context.ts";
 import type { Name } from "./naming.ts";
 import { Ordered } from "./ordered.ts";
 import type { Owner } from "./scope.ts";
@@ -58,22 +58,22 @@ export function illegible(context: Context, owners: readonly Owner[], claims: Or
 }
 
 /** Names nothing was claimed for, the longest at each place. */
-function freeNames(
-  { tokens, names }: Context,
-  owners: readonly Owner[],
-  claims: readonly Standing[],
-): Name[] {
+function freeNames(context: Context, owners: readonly Owner[], claims: readonly Standing[]): Name[] {
+  const { tokens, names } = context;
   const taken = new Set<number>();
   for (const claim of claims) for (let at = claim.from; at < claim.to; at++) taken.add(at);
   const free: Name[] = [];
   for (let at = 0; at < tokens.length; at++) {
+    const cued = (from: number, to: number) => cuesIn(context, from, to, "illegible").length > 0;
     const longest = names[at]?.toSorted((a, b) => b.end - a.end)[0];
     if (!longest) continue;
     const last = free.at(-1);
     if (
       !taken.has(at) &&
       owners[at] === "label" &&
-      (namesRating(tokens, longest) || (last && joins(tokens, last, longest)))
+      (namesRating(tokens, longest) ||
+        (!isLetter(tokens, longest) && cued(longest.end, longest.end + 2)) ||
+        (last && joins(tokens, last, longest)))
     )
       free.push(longest);
     at = longest.end - 1;

@@ -146,7 +146,7 @@ export const valuePhrases: readonly (readonly [RatingName, string | number, read
     "keyed",
     list(`
   keyed shaft, keyed, keyway, key way, key slot, cunero, cuna, con cuna, chaveta, chavetero, con
-  chaveta, eje con cuna, eje con chaveta, flecha con cuna, enchavetado, shaft keyed, slot for a key, a key on the shaft, shaft has a key, with a key, key on it, square key
+  chaveta, eje con cuna, eje con chaveta, flecha con cuna, enchavetado, shaft keyed, slot for a key, a key on the shaft, shaft has a key, with a key, key on it, square key, theres a key, there is a key, has a key, key in it
 `),
   ],
   [
@@ -247,7 +247,7 @@ export const illegiblePhrases: readonly string[] = list(`
   cant quite read, can't quite make out, cant quite make out, barely legible, under rust, sunburned,
   sun burned, weathered, dissolved, disappeared, vanished, scraped off, scuffed, scuffed off,
   mangled, crusty, stripped, erased, no longer legible, lost, too faint, faint, can hardly read,
-  cant hardly read, obliterated, burned, not legible anymore, no legible, no hay, stain, green stain, paint over, no trae, no traen, se le borro, se borro, no trae el
+  cant hardly read, obliterated, burned, not legible anymore, no legible, no hay, stain, green stain, paint over, no trae, no traen, se le borro, se borro, no trae el, empty, bare, vacio, vacia, en blanco, whited out, bleached out, sun bleached, got scraped, worn down, rotted, rotted off, ate it, ate up
 `);
 
 /** Words that take back what was said just before; a new value is expected. */

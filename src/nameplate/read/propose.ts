@@ -154,6 +154,11 @@ export function bare(tokens: readonly Token[]): Candidate[] {
       continue;
     }
     if (token?.kind !== "number") continue;
+    // "56 something", "56 and a letter I can't read": the frame, but not all of it.
+    const following = tokens.slice(at + 1, at + 5);
+    const unread = following.some((next) => isWord(next, "something", "letter", "letra", "algo"));
+    if (unread && (token.norm === "56" || token.norm === "48"))
+      offer("frame", at, { end: at + 1, value: undefined, fit: 1, half: true }, 0.6);
     for (const parsed of parseFrame(tokens, at)) {
       const value = String(parsed.value);
       if (/^(?:42|48|56|66|14[35]|18[24])[A-Z]/.test(value)) offer("frame", at, parsed, 1.4);

@@ -32,7 +32,7 @@ export function resolve(
   const denied = stated.filter((claim) => isDenied(context, claim));
   const unheard = new Set(denied);
   let standing = stated.filter((claim) => !unheard.has(claim) && counts(owners, claim));
-  standing = retract(context, standing);
+  standing = retract(context, owners, standing);
   const add = (claims: readonly Claim[]) => {
     for (const claim of claims) {
       standing.push({ from: claim.start, to: claim.end, ...claim });

@@ -1,6 +1,6 @@
 import { asksGenerally, plainNouns } from "./asking.ts";
 import type { Clause, Cue, CueKind } from "./clauses.ts";
-import { type Context, cuesIn } from "./context.ts";
+import { type Context, cuesIn, isQuestion } from "./context.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 import { clausesOfNumberedMotors, sentencesOfWorkingMotors } from "./whichMotor.ts";
 
@@ -64,7 +64,7 @@ export function ownersOf(context: Context): Owner[] {
     if (asksGenerally(context, clause)) {
       owners.fill("asked", clause.start, clause.end);
       // "Got anything in 56Y, under 10 amps?" goes on asking; so did "a 115/230 motor," just before.
-      inherited = "asked";
+      if (isQuestion(context, sentence)) inherited = "asked";
       const joined =
         before?.sentence === sentence && isWord(tokens[before.start], "a", "an", "un", "una", "any");
       if (before && joined) owners.fill("asked", before.start, before.end);
@@ -154,7 +154,9 @@ const articles = ["the", "my", "a", "an", "his", "her", "our", "el", "la", "mi",
 function linksBack(tokens: readonly Token[], cue: Cue, owner: Owner): boolean {
   if (owner === "label") return false;
   if (cue.kind === "wish")
-    return /^(?:on sale|online|for sale|craigslist|giving away|en oferta|offering)$/.test(cue.phrase);
+    return /^(?:on sale|online|for sale|for \$|too much|too big|too small|overkill|enough|good deal|craigslist|giving away|en oferta|offering)$/.test(
+      cue.phrase,
+    );
   for (let at = cue.start - 1; at >= Math.max(0, cue.start - 3); at--) {
     if (isWord(tokens[at], ...linking)) return true;
     if (!isWord(tokens[at], ...articles)) return false;

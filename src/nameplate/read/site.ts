@@ -175,7 +175,7 @@ function around(tokens: readonly Token[], start: number, end: number, kind: Site
       const unit = isWord(tokens[last], ...units);
       const otherUnit =
         isWord(tokens[last], ...(units === voltWords ? ampWords : voltWords), "hp", "rpm", "hz") ||
-        isWord(tokens[last], "pole", "polos");
+        isWord(tokens[last], "pole", "polo", "polos");
       if (!otherUnit) {
         offer(at, start, unit ? last + 1 : at + 1, cost, unit);
         break;
@@ -197,7 +197,13 @@ function around(tokens: readonly Token[], start: number, end: number, kind: Site
     if (token.kind === "number") {
       const own =
         isWord(tokens[at + 1], ...units) || (isMark(tokens[at + 1], "-") && isWord(tokens[at + 2], ...units));
-      const other = isWord(tokens[at + 1], "pole", "polos", ...(units === voltWords ? ampWords : voltWords));
+      const other = isWord(
+        tokens[at + 1],
+        "pole",
+        "polo",
+        "polos",
+        ...(units === voltWords ? ampWords : voltWords),
+      );
       if (other) {
         cost += 0.4;
         continue;
@@ -315,7 +321,7 @@ function hours(tokens: readonly Token[], at: number): Candidate[] {
 
 const pumpNames = new PhraseBook<true>().addAll(
   list(`
-  pump model, pump is a, pump is an, wet end is a, wet end model, wet end is, pump model is, pump
+  pump model, pump :, bomba :, pump is a, pump is an, wet end is a, wet end model, wet end is, pump model is, pump
   model number, pump model no, pump type, modelo de bomba, modelo de la bomba, la bomba es una, la
   bomba es un, bomba modelo, pump body says, pump says, pump itself is a, pump body is a, wet end
   says, pump number, model of the pump, pump is model

@@ -60,6 +60,7 @@ function parseIdentifier(
   const token = tokens[at];
   if (!token || token.kind === "mark" || token.kind === "break") return [];
   if (token.chunk.text.length > longestIdentifier) return [];
+  if (token.kind === "number" && token.form !== "digits") return [];
   const previous = tokens[at - 1];
   // A run is taken from its beginning, unless the name itself is glued to it ("MODEL:AB12", "model#AB12").
   if (previous && previous.chunk.start === token.chunk.start && at > (name?.end ?? 0)) {
