@@ -7,7 +7,7 @@ const lists = {
   shock: "shock shokd shokt shockd shocks shocked shocking electroshock",
   zap: "zap zaps zapped zapping",
   electrocute:
-    "electrocute electrocutes electrocuted electrocuting electrocution electrocuto electrocutado electrocutar electrocuta electrocutando electrocutamos electrocutaron electrocutarme electrocutarse corrientazo calambrazo toquecito toquecitos",
+    "electrocute electrocutes electrocuted electrocuting electrocution electrocuto electrocutado electrocutar electrocuta electrocutando electrocutamos electrocutaron acalambro acalambra acalambran electrocutarme electrocutarse corrientazo calambrazo toquecito toquecitos",
   tingle:
     "tingle tingles tingled tingling tingly cosquilleo cosquillas cosquillitas cosquilleos hormigueo hormigueos hormiguea fizzy prickle prickles prickling prickly pins_and_needles",
   tickle: "tickle tickles tickled tickling buzz buzzes buzzed buzzing sting stings stung",
@@ -44,7 +44,7 @@ const lists = {
     "flames flame flaming ablaze inferno fuego incendio incendiando incendia ardiendo llamarada llamaradas",
   melt: "melt melts melted melting molten derretido derretida derretidos derritio derritiendo derrite derretidas derritieron scorched charred blackened browned singed chamuscado chamuscada chamuscados",
   smell:
-    "smell smells smelled smelling smelly smelt smel odor odour stink stinks stank stinking stench reek reeks whiff scent fumes huele huelen olor oler olia oli oliendo apesta peste tufo",
+    "smell smells smelled smelling smelly smelt smel odor odour stink stinks stank stinking stench reek reeks whiff scent huele huelen olor oler olia oli oliendo apesta peste tufo",
   burntSmell:
     "burn burns burning burned burnt burnin burnd scorched singed electric electrical electronics ozone plastic rubber insulation wire wires cable cables wiring hot acrid fishy melted melting toast toasted toasty bbq barbecue smoke smoky smokey campfire fireworks gunpowder cooked cooking quemado quemada quemados quemando chamuscado chamusquina tatemado hule plastico goma acre humo electrico",
   crackle: "crackle crackles crackling crackly crackled crepita",
@@ -57,7 +57,7 @@ const lists = {
   popOff:
     "pop pops popped popping kick kicks kicked kicking throw throws threw throwing thrown blow blows blew blown blowing knock knocks knocked knocking jump jumps jumped jumping snap snaps snapped bust busts busted trip",
   goOff:
-    "go goes going went turns turned turning shut shuts shutting cut cuts cutting flip flips flipped flipping click clicks clicked clicking drop drops dropped dropping come comes switches switched switching flicks jumps kicks kicked kicking",
+    "go goes going went turns turned turning shut shuts shutting cut cuts cutting flip flips flipped flipping click clicks clicked clicking drop drops dropped dropping come comes switches switched switching flicks jumps kicks kicked kicking falls fell falling",
   refuses:
     "will_not can_not does_not could_not would_not did_not wont cant cannot doesnt dont didnt couldnt wouldnt refuses isnt never",
   fallEs:
@@ -90,9 +90,9 @@ const lists = {
     "water ladder ladders rail rails handrail handrails railing fence case casing housing body shell coping deck agua escalera barandal pasamanos carcasa carcaza reja",
   // Words that place a danger in time, mood or someone's mouth.
   negator:
-    "no not never dont doesnt didnt isnt wasnt arent werent hasnt havent hadnt aint without nothing nobody none nor neither cant cannot couldnt wont zero nope ni sin nunca tampoco ningun ninguna nada nadie jamas no_one noone stopped quit",
+    "no not never dont doesnt didnt isnt wasnt arent werent hasnt havent hadnt aint without nothing nobody negative neg none nor neither cant cannot couldnt wont zero nope ni sin nunca tampoco ningun ninguna nada nadie jamas no_one noone stopped quit",
   printedThing:
-    "label labels sticker stickers plate nameplate tag manual placard sign print printing etiqueta placa calcomania letrero instructions booklet decal box carton engraved stamped",
+    "label labels sticker stickers plate nameplate tag manual placard sign print printing etiqueta placa calcomania letrero instructions booklet decal box carton engraved stamped diagram schematic warnings page paper chart notice fine_print small_print rotulo",
   saying:
     "says say said reads read shows printed states stated written wrote warns warning marked labeled labelled mentions dice pone diciendo lee",
 } as const;

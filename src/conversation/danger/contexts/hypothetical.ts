@@ -20,8 +20,12 @@ const subjects = words("i it its you we he she they u ill");
 const generic = words(
   "new newer bigger a an these those they most pumps motors variable two all any other people larger ones",
 );
+const asked = words("it the a an this that my i you we one they new bigger");
 const asks = words("what how when where and or so que also but");
-const purposes = words("avoid prevent against evitar");
+const purposes = words(
+  "avoid prevent prevents preventing protect protects against evitar risk chance chances odds likelihood possibility",
+);
+const newcomers = words("bigger larger higher upgrade upgrading upgraded stronger");
 const feared = words("risk danger chance afraid scared possibility likely odds fear riesgo peligro worried");
 const risky = words("hazard hazards risk risks");
 
@@ -86,8 +90,8 @@ function governedByModal(tokens: readonly Token[], start: number, head: number):
     if (guess && (between.at(-1) === "be" || between.includes("have"))) return false;
     // "Then it will trip": a habit told; "will it trip?" and "it will trip" with a new motor: a question.
     if (word === "will" || word === "ll" || word === "itll") {
-      const asked = at === start || /^(what|how|when|if)$/.test(before);
-      return asked || hasWord(tokens, start, at, words("worried afraid bigger new larger upgrade think"));
+      const inverted = word === "will" && asked.has(tokens[at + 1]?.word ?? "");
+      return inverted || hasWord(tokens, start, at, words("worried afraid bigger new larger upgrade think"));
     }
     return true;
   }
@@ -141,6 +145,10 @@ const symptom = patterns(
 const personal = words("shocking electrocuting zapping");
 const newcomer = patterns("(if|si) ~2 (pongo|pusiera|uso|instalo|cambio|meto|compro)");
 
+const openers = words(
+  "do does did will would wont doesnt dont wouldnt can could is are should what how when at if",
+);
+
 /** "What if it trips", "would 2 hp trip it", "risk of shock", "so I don't get shocked". */
 export const hypothetical: Context = (tokens, { head }) => {
   const start = sentenceStart(tokens, head);
@@ -152,6 +160,16 @@ export const hypothetical: Context = (tokens, { head }) => {
   if (!personal.has(tokens[head]?.word ?? "") && findFirst(symptom, tokens, start, head)) return false;
   if (findFirst(affirmed, tokens, end, end + 2)) return false;
   if (findFirst(newcomer, tokens, head, end)) return true;
+  // "Won't a bigger one trip it?", "is tripping likely?", "how many amps before it trips?"
+  const question = openers.has(tokens[start]?.word ?? "") || /\?/.test(tokens[end - 1]?.after ?? "");
+  if (question && hasWord(tokens, start, end, newcomers)) return true;
+  if (hasWord(tokens, head + 1, head + 3, words("likely possible probable"))) return true;
+  if (
+    /^(many|much|long)$/.test(tokens[start + 1]?.word ?? "") &&
+    hasWord(tokens, start, head, words("before"))
+  ) {
+    return true;
+  }
   return (
     supposed(tokens, start, head) ||
     governedByModal(tokens, start, head) ||

@@ -1,7 +1,7 @@
 import { type Context, sentenceStart, words } from "../mention.ts";
 import type { Token } from "../tokens.ts";
 
-const headers = words("warning caution danger peligro advertencia precaucion aviso");
+const headers = words("warning warnings caution danger peligro advertencia precaucion aviso");
 /** The writer's own experience, not print. */
 const lived = words("me my us i we our it keeps got when is was im ive keep every me nos mi");
 

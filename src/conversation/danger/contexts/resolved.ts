@@ -63,6 +63,8 @@ export const resolved: Context = (tokens, { from, head, to }) => {
   const start = sentenceStart(tokens, head);
   const end = sentenceEnd(tokens, head);
   const clauseStart = Math.max(start, from - 6);
+  const settled = findFirst(cured, tokens, to, Math.min(end, to + 4));
+  if (settled && !hasWord(tokens, to, settled.from, notDone)) return true;
   if (hasWord(tokens, clauseStart, Math.min(end, to + 2), present)) return false;
   if (findFirst(usedTo, tokens, Math.max(start, head - 8), head + 1)) return true;
   // "Fixed the tripping problem": the work comes first and names what it ended.

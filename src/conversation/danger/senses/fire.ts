@@ -7,6 +7,8 @@ export const fireSense = patterns(
   "@arc",
   "@flames",
   "@burning",
+  "^(melted|melting|derretido|derretida|derretidos|derritio|charred|scorched|singed)",
+  "(pump|motor|electrical|equipment|timer|panel|wiring) ^fire",
   "(saw|an|blue|white|bright|big|little|electrical|electric) ^arc !(fault|length)",
   "(@machine|@livePart) ~2 ^(vaping|vapes)",
   "(@machine|@livePart) ~~8 ^(melted|melting)",
@@ -39,7 +41,7 @@ export const fireSense = patterns(
   "^(fogonazo|fogonazos|fireball)",
   "(@livePart|@machine|element|contacts) ~3 ^(glow|glows|glowing|glowed)",
   "^(glowing|glows|glow) (red|orange|hot)",
-  "(plug|cord|outlet|outlets|receptacle|breaker|panel|disconnect|timer|conduit|enchufe|cable|breaker box) ~~5 (is|are|gets|get|was|feels|getting|got|felt|se) ~2 ^(hot|warm|caliente|calienta)",
+  "(plug|cord|outlet|outlets|receptacle|breaker|panel|disconnect|timer|conduit|enchufe|cable|breaker box) ~~5 (is|are|gets|get|was|feels|getting|got|felt|se|esta) ~2 ^(hot|warm|caliente|calienta)",
   "(wire|wires|wiring|cables) ~1 (is|are|gets|get|was|feels|getting|got|felt) ~2 ^(hot|warm) (to|when|enough)",
   "(capacitor|panel|breaker|outlet|switch|timer|plug|box|disconnect) ~2 ^(exploded|blew up|exploto)",
 );

@@ -2,7 +2,14 @@ import { patterns } from "../pattern.ts";
 
 /** Electricity felt by somebody, or plainly present where people touch. */
 export const shockSense = patterns(
-  "@shock",
+  // "Shock" alone may be pool chemistry: it takes a victim, a giver, a size or a source.
+  "@shock ~1 @victim",
+  "(get|gets|got|getting|been|was|were|is|be|being|gotten|almost|nearly|have|has|had) ~2 ^@shock",
+  "(@feel|receive|received|receiving|give|gives|gave|giving|took|takes|experienced|having|catch|caught|sends|sent|deliver|delivers|throws|gimme|giving off|puts out) ~4 ^(shock|shocks)",
+  "(electric|electrical|static|mild|slight|small|little|tiny|big|bad|nasty|good|real|light|minor|huge|strong|weird|quick) ^(shock|shocks)",
+  "^(shock|shocks) (from|off|off of|through)",
+  "^(shocks|shocked|shocking) ~1 (when|whenever|if|every|everytime|by|through|in|at|on|off|from)",
+  "(it|@machine|@poolMetal|@poolWater|@livePart|that|which|still|only|always|sometimes|keeps|thing) ~1 ^(shocks|shocking|shocked)",
   "@zap",
   "@electrocute",
   "@tingle",
@@ -73,7 +80,11 @@ export const shockSense = patterns(
   "@machine ~~8 ^(defibrillator|taser|tazer|cattle prod)",
   "^(like|feels like) ~3 (taser|tazer|cattle prod|electric fence|electric eel|electric chair)",
   // Spanish: "dar toques", "pasar corriente", "me agarró la corriente".
-  "(da|dan|dio|daba|dando|dieron|dar|di|pega|pego|pegan|pegando|agarra|agarro|agarre|agarraron|siento|sentir|sintio|sienten|sentimos|siente|sentia|senti|recibi|recibio|llevo|lleve) ~3 ^(toque|toques|corriente|calambre|calambres|calambrito|calambritos|descarga|descargas|chispazo|chicotazo|latigazo|electricidad|patada|patadas|sacudida|choque|choques)",
+  "(da|dan|dio|daba|dando|dieron|dar|di|pega|pego|pegan|pegando|agarra|agarro|agarre|agarraron|siento|sentir|sintio|sienten|sentimos|siente|sentia|senti|recibi|recibio|llevo|lleve) ~3 ^(toque|toques|corriente|calambre|calambres|calambrito|calambritos|descarga|descargas|chispazo|chicotazo|latigazo|electricidad|patada|patadas|sacudida|choque|choques|shock|shocks)",
+  "^(patea|muerde|pica) ~2 (cuando|si|al) ~2 (tocas|toco|toca|tocar|agarras)",
+  "(@feel|like) ~3 ^electric ~~5 (@touchable|pool|deck)",
+  "(@touchable|pool) ~2 (@feel|tastes) ^electric",
+  "(cat|dog|kid|son|daughter|he|she|bird|puppy) ~2 ^(jumped|screamed|cried|yowled|ran|hissed|leaped) ~~6 (touching|touched|touch|stepping|stepped)",
   "(me|te|nos|le|les) (pasa|paso|pasaba|pase) ~2 ^(corriente|electricidad)",
   "(pasa|pase|pasando|hay|tiene|trae|lleva) ~2 ^(corriente|electricidad) ~4 (agua|escalera|piscina|alberca|pileta|barandal|pasamanos|cuerpo|tubo|reja)",
   "(agua|escalera|piscina|alberca|pileta|barandal|pasamanos|carcasa|carcaza) ~3 ^(tiene|trae|pasa|electrificada|electrificado) ~1 (corriente|electricidad)?",
