@@ -1,3 +1,4 @@
+import { pumpByModel } from "../catalogue/catalogue.ts";
 import { matchStock } from "../matching/match.ts";
 import { planQuestions } from "../matching/plan.ts";
 import type { MatchResult, StockMotor } from "../matching/types.ts";
@@ -6,6 +7,7 @@ import type { Doubt } from "../nameplate/reading.ts";
 import { type Nameplate, nameplateRatingNames, type RatingName, type Site } from "../nameplate/vocabulary.ts";
 import { type Contradiction, deduce, type PumpLookup } from "./deduce.ts";
 import { plainValues } from "./facts.ts";
+import type { Knowledge } from "./knowledge.ts";
 import type { Facts, Thread } from "./thread.ts";
 
 /** Nobody is asked for the same rating more often than this; then the ladder takes over, then the desk. */
@@ -34,6 +36,15 @@ export interface Assessment {
   readonly match: MatchResult | null;
   /** Ratings worth asking, most useful first; empty when no answer could change the outcome. */
   readonly ask: readonly RatingName[];
+}
+
+/** Where a thread stands with what the shop has today. */
+export function assessThread(thread: Thread, { catalogue, on }: Knowledge): Assessment {
+  return assess(thread, {
+    motors: catalogue.motors,
+    pumpByModel: (model) => pumpByModel(catalogue, model),
+    on,
+  });
 }
 
 /** Audits, matches and plans for one thread. */

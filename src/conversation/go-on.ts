@@ -3,8 +3,7 @@ import type { RatingName } from "../nameplate/vocabulary.ts";
 import { ASKED_AT_MOST } from "./assess.ts";
 import { toDesk } from "./cases.ts";
 import { ASKED_TOGETHER, ask, nextQuestion, remind } from "./questions.ts";
-import type { Response } from "./step.ts";
-import type { TalkTurn } from "./talk.ts";
+import type { Response, TalkTurn } from "./turn.ts";
 import { costText } from "./verdict/cost.ts";
 import { verdictReplies, verdictSignature } from "./verdict/index.ts";
 

@@ -1,14 +1,13 @@
-import { pumpByModel } from "../catalogue/catalogue.ts";
-import { type Assessment, assess } from "./assess.ts";
+import { type Assessment, assessThread } from "./assess.ts";
 import { toDesk } from "./cases.ts";
 import { absorb } from "./facts.ts";
-import type { IntentName } from "./intents.ts";
 import type { Knowledge } from "./knowledge.ts";
 import { withKnownPump } from "./known-pump.ts";
 import { whenSentence } from "./presence.ts";
-import { createSpeaker, type Speaker } from "./speaker.ts";
+import { createSpeaker } from "./speaker.ts";
 import { talk } from "./talk.ts";
 import { newThread, type Thread, withLine } from "./thread.ts";
+import type { Response, Turn } from "./turn.ts";
 import type { Understood } from "./understand.ts";
 
 /** A customer's message. */
@@ -27,23 +26,6 @@ export interface Step {
   readonly erase: boolean;
   readonly assessment: Assessment;
   readonly understood: Understood;
-}
-
-/** One message on its way through the acts below. */
-export interface Turn {
-  readonly text: string;
-  readonly thread: Thread;
-  readonly understood: Understood;
-  readonly wants: (intent: IntentName) => boolean;
-  readonly speaker: Speaker;
-  readonly knowledge: Knowledge;
-  readonly when: string;
-}
-
-export interface Response {
-  readonly thread: Thread;
-  readonly replies: readonly string[];
-  readonly erase?: boolean;
 }
 
 /** An act answers a message or leaves it to the next one. */
@@ -100,15 +82,6 @@ function firstResponse(turn: Turn): Response {
     if (response) return response;
   }
   throw new Error("the last act answers everything");
-}
-
-/** Where the thread stands with what the shop has today. */
-export function assessThread(thread: Thread, { catalogue, on }: Knowledge): Assessment {
-  return assess(thread, {
-    motors: catalogue.motors,
-    pumpByModel: (model) => pumpByModel(catalogue, model),
-    on,
-  });
 }
 
 /** The safety text alone, and the thread to the desk at the highest priority. */

@@ -1,17 +1,11 @@
 import { nameplateRatingNames, type RatingName, ratings } from "../nameplate/vocabulary.ts";
 import { sideAnswers } from "./answers/index.ts";
-import type { Assessment } from "./assess.ts";
+import { assessThread } from "./assess.ts";
 import { type Absorbed, absorb, setFact } from "./facts.ts";
 import { goOn } from "./go-on.ts";
 import { showFact, showFacts } from "./speaker.ts";
-import { assessThread, type Response, type Turn } from "./step.ts";
 import type { Proposal, Thread } from "./thread.ts";
-
-/** A message on its way through the talk: what it added, and where the thread now stands. */
-export interface TalkTurn extends Turn {
-  readonly absorbed: Absorbed;
-  readonly assessment: Assessment;
-}
+import type { Response, TalkTurn, Turn } from "./turn.ts";
 
 /** Talk about the motor: take in what was said, answer what was asked, then go on to question or verdict. */
 export function talk(turn: Turn): Response {

@@ -1,5 +1,5 @@
 import { namedRating } from "../../nameplate/named-rating.ts";
-import type { TalkTurn } from "../talk.ts";
+import type { TalkTurn } from "../turn.ts";
 
 /** "What is SF?": the word asked about, else what was just asked for, else where the label is. */
 export function explain({ text, thread, speaker, knowledge }: TalkTurn): string {

@@ -1,4 +1,4 @@
-import type { TalkTurn } from "../talk.ts";
+import type { TalkTurn } from "../turn.ts";
 import { motorName } from "../verdict/motor.ts";
 
 /** "May I still buy that one?": the sale rule's finding for the motor on offer. */

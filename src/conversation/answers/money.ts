@@ -1,6 +1,6 @@
 import { labelTotalHp } from "../../engineering/power.ts";
 import { costOfLabel, costOfMotor, roundUsd, useOf } from "../money.ts";
-import type { TalkTurn } from "../talk.ts";
+import type { TalkTurn } from "../turn.ts";
 import { motorName, priceText, stockText } from "../verdict/motor.ts";
 
 /** What the motor on offer costs to buy. */

@@ -2,7 +2,7 @@ import { labelTotalHp } from "../../engineering/power.ts";
 import { slowSpeedSaving } from "../../engineering/running-cost.ts";
 import type { JudgedMotor } from "../../matching/types.ts";
 import { costOfMotor, roundUsd, useOf } from "../money.ts";
-import type { TalkTurn } from "../talk.ts";
+import type { TalkTurn } from "../turn.ts";
 import { motorName, priceText } from "../verdict/motor.ts";
 
 const fits = ({ verdict }: JudgedMotor) => verdict === "drop-in" || verdict === "fits-with-work";

@@ -2,7 +2,7 @@ import { labelTotalHp } from "../../engineering/power.ts";
 import type { StockMotor } from "../../matching/types.ts";
 import { costOfLabel, costOfMotor, roundUsd, useOf } from "../money.ts";
 import type { Speaker } from "../speaker.ts";
-import type { TalkTurn } from "../talk.ts";
+import type { TalkTurn } from "../turn.ts";
 
 /** Running cost of the new motor beside the old one, with every assumption; nothing when it can't be worked out. */
 export function costText({ speaker, assessment, knowledge }: TalkTurn, motor: StockMotor): readonly string[] {

@@ -4,7 +4,7 @@ import type { Finding, JudgedMotor, MatchResult } from "../../matching/types.ts"
 import { type RatingName, ratings } from "../../nameplate/vocabulary.ts";
 import type { Assessment } from "../assess.ts";
 import { showFact } from "../speaker.ts";
-import type { TalkTurn } from "../talk.ts";
+import type { TalkTurn } from "../turn.ts";
 import { cautionText } from "./cautions.ts";
 import { costText } from "./cost.ts";
 import { motorName, priceText, stockText } from "./motor.ts";

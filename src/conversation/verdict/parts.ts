@@ -2,7 +2,7 @@ import { pumpByModel, type SpareLine, sparesFor, sparesOfWork } from "../../cata
 import { labelTotalHp } from "../../engineering/power.ts";
 import { type ChangeItem, changeItems } from "../../matching/parts.ts";
 import type { JudgedMotor } from "../../matching/types.ts";
-import type { TalkTurn } from "../talk.ts";
+import type { TalkTurn } from "../turn.ts";
 
 /** The parts a change takes, each with stock number and price where the pump is known. */
 export function partsText(turn: TalkTurn, judged: JudgedMotor): string {
