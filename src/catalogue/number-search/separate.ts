@@ -22,8 +22,7 @@ interface Rated {
 
 /**
  * The question that separates the candidates best: that leaves the fewest motors whatever the answer, does not
- * turn on a character that is absent or on two that look alike, and stands nearest to an end of the number
- * ("does it end in 4 or A?").
+ * turn on characters that look alike, and stands nearest to an end of the number ("does it end in 4 or A?").
  */
 export function separate(candidates: readonly Candidate[]): Separation {
   const texts = candidates.map(({ number }) => Array.from(plainText(number)));
@@ -64,7 +63,7 @@ function rate(candidates: readonly Candidate[], texts: readonly string[][], at: 
     ...Array.from(groups.values(), (members) => new Set(members.map(({ skus }) => skus.join("\n"))).size),
   );
   const hardToTell = characters.some((a, n) => characters.slice(n + 1).some((b) => looksAlike(a, b)));
-  const against = [motorsLeft, Number(characters.includes("")), Number(hardToTell), at.position];
+  const against = [motorsLeft, Number(hardToTell), at.position];
   return { separation: { at, options }, against };
 }
 

@@ -53,6 +53,11 @@ describe("the formats of the demo's makers", () => {
     "%s is a serial number or date code",
     (typed) => expect(search(typed)).toMatchObject({ kind: "serial", by: "format" }),
   );
+  it("give way to a number of the stock that looks alike", () => {
+    const { search: within } = createNumberSearch([{ number: "HEN-8O1234", sku: "PIE-1" }], formats);
+    expect(within("HEN-801234")).toMatchObject({ kind: "found", number: "HEN-8O1234" });
+    expect(within("HEN-801235")).toMatchObject({ kind: "serial" });
+  });
   it("know a serial number by its place behind the model number", () =>
     expect(search("TRIVET-136 HEN 001234")).toMatchObject({
       kind: "found",

@@ -124,6 +124,15 @@ describe("the work of one search", () => {
     if (result.kind === "many") expect(result.count).toBeLessThan(10_000);
   });
 
+  it("claims nothing either when it has not looked at every look-alike, or every piece", () => {
+    const worn = Array.from({ length: 2 ** 13 }, (_, n) =>
+      n.toString(2).padStart(13, "0").replaceAll("1", "7").replaceAll("0", "1"),
+    );
+    expect(searchOf(worn)("I".repeat(13)).kind).toBe("many");
+    const pieces = Array.from({ length: 100 }, (_, n) => `MOSS-7${100 + n}-K`);
+    expect(searchOf(["MOSS-1000-K", ...pieces])("MOSS-1").kind).toBe("many");
+  });
+
   it("is nothing for a text too long to be a number", () => {
     const search = searchOf(["QUILL-4821K"]);
     for (const typed of ["S/N ".repeat(1e6), " ".repeat(1e6), "no.".repeat(1e6), "\ufdfa".repeat(200)]) {
