@@ -207,7 +207,7 @@ export function clausesOf(tokens: readonly Token[], cues: readonly Cue[]): Claus
         !(tokens[at - 1]?.kind === "number" && tokens[at + 1]?.kind === "number")
       )
         close(at, at + 1, "-", false);
-    } else if (token.kind === "word" && at > start) {
+    } else if (token.kind === "word" && at > start && !token.glued) {
       const next = tokens[at + 1];
       if (turning.has(token.norm)) close(at, at, token.norm, false);
       else if (

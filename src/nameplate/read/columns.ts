@@ -49,15 +49,16 @@ function runsFrom(tokens: readonly Token[], names: readonly (readonly Name[])[],
   for (let step = 0; step < most && open.length > 0; step++) {
     const longer: Name[][] = [];
     for (const run of open) {
-      let next = run.at(-1)?.end ?? at;
+      const from = run.at(-1)?.end ?? at;
+      let next = from;
       while (run.length > 0 && between(tokens[next])) next += 1;
-      const options = [...(names[next] ?? [])].sort((a, b) => b.end - a.end);
-      if (options.length === 0) {
-        if (run.length > 1) complete.push(run);
-        continue;
-      }
-      for (const option of options)
-        if (!run.some((name) => name.rating === option.rating)) longer.push([...run, option]);
+      const options = (names[next] ?? []).filter(
+        (option) => !run.some((name) => name.rating === option.rating),
+      );
+      // What looks like a name on the next line may be a value ("A9917" under SERIAL).
+      const lineEnds = tokens.slice(from, next).some(({ kind }) => kind === "break");
+      if (run.length > 1 && (options.length === 0 || lineEnds)) complete.push(run);
+      for (const option of options.toSorted((a, b) => b.end - a.end)) longer.push([...run, option]);
     }
     open = longer.slice(0, 12);
   }

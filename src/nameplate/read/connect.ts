@@ -46,7 +46,11 @@ export function linksAfter(
     if (step === undefined) break;
     if (token.kind === "word") {
       const named = names[at] ?? [];
-      const same = named.some((other) => other.rating === name.rating);
+      const longest = named.reduce<Name | undefined>(
+        (best, other) => (best && best.end >= other.end ? best : other),
+        undefined,
+      );
+      const same = longest?.rating === name.rating;
       if (!same && named.some((other) => !other.weak && other.rating !== name.rating)) break;
       words += same ? 0 : 1;
       cost += same ? 0.05 : step * (name.weak ? 2 : 1);

@@ -10,7 +10,7 @@ function silence(token: Token, names: readonly Name[]): number {
   return names.some((name) => !name.weak) ? 0.3 : 0;
 }
 
-const cutCost = 2;
+const cutCost = 3;
 
 /** True when this place lies inside one written figure: 115/230, 1 1/2. */
 export function insideFigure(tokens: readonly Token[], at: number): boolean {

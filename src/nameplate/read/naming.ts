@@ -15,7 +15,7 @@ export interface Name {
   readonly upper: boolean;
 }
 
-const book = new PhraseBook<{ rating: RatingName; phrase: string }>();
+const book = new PhraseBook<{ rating: RatingName; phrase: string }>({ columns: true });
 const longWords = new Set<string>();
 {
   const seen = new Set<string>();

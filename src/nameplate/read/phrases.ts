@@ -16,10 +16,15 @@ export interface PhraseMatch<T> {
 export class PhraseBook<T> {
   readonly #root: Node<T> = { next: new Map(), found: [] };
   readonly #colons: boolean;
+  readonly #columns: boolean;
 
-  /** With `colons`, a colon inside a phrase does not part it: "SPEED: SINGLE". */
-  constructor({ colons = false } = {}) {
+  /**
+   * With `colons`, a colon inside a phrase does not part it: "SPEED: SINGLE". With `columns`, a phrase does not
+   * run on over a tab or a wide gap.
+   */
+  constructor({ colons = false, columns = false } = {}) {
     this.#colons = colons;
+    this.#columns = columns;
   }
 
   add(phrase: string, meaning: T): this {
@@ -52,6 +57,8 @@ export class PhraseBook<T> {
     for (let at = start; at < tokens.length && node; at++) {
       const token = tokens[at];
       if (!token || token.kind === "partial") break;
+      // Another column begins here.
+      if (this.#columns && at > start && token.wide) break;
       const next: Node<T> | undefined = node.next.get(token.norm);
       if (!next) {
         // An abbreviation's dot or a hyphen inside a phrase does not part it.
@@ -60,7 +67,10 @@ export class PhraseBook<T> {
           token.kind === "mark" &&
           (token.norm === "." || token.norm === "-" || (this.#colons && token.norm === ":"));
         const following = tokens[at + 1];
-        const abbreviated = token.norm !== "." || following?.glued || (tokens[at - 1]?.norm.length ?? 9) <= 5;
+        const abbreviated =
+          token.norm !== "." ||
+          following?.glued ||
+          (node.found.length === 0 && (tokens[at - 1]?.norm.length ?? 9) <= 5);
         if (skipped && abbreviated && token.glued && following && node.next.has(following.norm)) continue;
         // A phrase may run over a line end on a narrow label.
         const wrapped = at > start && token.kind === "break" && !token.blank && following;

@@ -4,7 +4,7 @@ import { linkBack, linksAfter, unitFollows } from "./connect.ts";
 import type { Name } from "./naming.ts";
 import { goTogether, suits } from "./plausible.ts";
 import { parseSpecial } from "./special.ts";
-import { isWord, type Token } from "./token.ts";
+import { isMark, isWord, type Token } from "./token.ts";
 import { type Parsed, parseFrame, parseValue } from "./values.ts";
 
 /** A value that may follow this name at this token, whatever kind of rating it is. */
@@ -20,6 +20,11 @@ export function valuesOf(
 }
 
 const floor = 0.2;
+/** The name that may follow a value as its unit, after its own name came before. */
+const units: Partial<Record<RatingName, RatingName>> = {
+  ...{ totalHp: "hp", serviceFactorAmps: "amps" },
+  ...{ hp: "hp", kw: "kw", volts: "volts", amps: "amps", rpm: "rpm", hz: "hz", capacitorUf: "capacitorUf" },
+};
 
 /** "HP 1.5", "frame: 56Y", "the service factor looks like 1.65". */
 export function namedBefore(tokens: readonly Token[], names: readonly (readonly Name[])[]): Candidate[] {
@@ -38,7 +43,16 @@ export function namedBefore(tokens: readonly Token[], names: readonly (readonly 
             (unitFollows.has(name.rating) ? 0 : 0.3) +
             0.1 * (name.end - name.start) +
             (direct ? 0.1 : 0);
-          if (score >= floor) candidates.push(candidate(name.rating, name.start, parsed, link.at, score));
+          if (score < floor) continue;
+          candidates.push(candidate(name.rating, name.start, parsed, link.at, score));
+          // "volts: 115/230 V": named and followed by its unit.
+          const unit =
+            units[name.rating] && names[parsed.end]?.find(({ rating }) => rating === units[name.rating]);
+          if (unit)
+            candidates.push({
+              ...candidate(name.rating, name.start, parsed, link.at, score + 0.6),
+              end: unit.end,
+            });
         }
   return candidates;
 }
@@ -46,7 +60,7 @@ export function namedBefore(tokens: readonly Token[], names: readonly (readonly 
 /** "a" after an ordinary word is the article, not the sign for amps. */
 function isArticle(tokens: readonly Token[], name: Name): boolean {
   const token = tokens[name.start];
-  if (name.end > name.start + 1 || token?.norm !== "a") return false;
+  if (name.end > name.start + 1 || token?.norm !== "a" || isMark(tokens[name.end], ":", "=")) return false;
   const before = tokens[name.start - 1];
   if (before?.kind === "word") return before.norm.length > 1 && !labelWords.has(before.norm);
   return before === undefined && token?.kind === "word" && !token.upper && tokens[name.end]?.kind === "word";

@@ -96,7 +96,13 @@ function parseIdentifier(
 /** A short first run may be followed by a second one: "S/N 99 1123", "MODEL QX 4410". */
 function withSecondRun(tokens: readonly Token[], first: Token, end: number): number {
   const second = tokens[end];
-  if (first.chunk.text.length > 4 || !/^[A-Z0-9]+$/.test(first.chunk.text) || second?.glued || second?.wide)
+  if (
+    first.chunk.text.length > 4 ||
+    (first.kind === "word" && isLabelWord(first.norm)) ||
+    !/^[A-Z0-9]+$/.test(first.chunk.text) ||
+    second?.glued ||
+    second?.wide
+  )
     return end;
   const number = second?.kind === "number" && /^\d{3,}$/.test(second.norm) && second.end === second.chunk.end;
   const code = second?.kind === "code" && /^[A-Z0-9-]+$/.test(second.chunk.text);

@@ -269,7 +269,9 @@ function readLoneOnes(text: string, tokens: readonly Token[]): Token[] {
     const speech = after?.kind === "word" && !after.upper && !counted.has(after.norm);
     const united =
       after?.kind === "word" && counted.has(after.norm) && (text[token.start] === "l" || after.upper);
-    if (!(named && !speech) && !united) return token;
+    const lead = before?.kind === "mark" ? tokens[at - 2] : before;
+    const letter = lead?.kind === "word" && /^(?:code|kva|ins|cl|class|codigo|clase)$/.test(lead.norm);
+    if (letter || (!(named && !speech) && !united)) return token;
     const { start, end, glued, wide, chunk } = token;
     return {
       kind: "number",
