@@ -12,6 +12,8 @@ const acknowledged =
 const thanksFor =
   /\b(thanks?|thank you|thx|ty|gracias|appreciate)( you)?( so much| again| a lot| anyway)? (for|por) (the |your |all the |el |la |su )?[a-z ]{0,40}/;
 
+const asks = /\?|^(what|do|does|can|could|is|are|should|how|would|y|hay|tienen|conviene)\b/;
+
 /** Earliest sign of each intent, a whole part of the message before a pattern in the middle of one. */
 function earliest(found: readonly Evidence[]): Shown {
   const shown: Shown = new Map();
@@ -32,7 +34,10 @@ const agreements: readonly ((shown: Shown, plain: string) => readonly IntentName
   // "I don't know what THP means" asks for an explanation.
   (shown) => (shown.has("explain") ? ["dont-know"] : []),
   // "Couldn't tell you" is not about what the label shows.
-  (shown) => (shown.get("dont-know")?.at === shown.get("unreadable")?.at ? ["unreadable"] : []),
+  (shown) => {
+    const [unknown, unread] = [shown.get("dont-know"), shown.get("unreadable")];
+    return unknown && unread && unknown.at === unread.at ? ["unreadable"] : [];
+  },
   // "How much would it save" asks for no price.
   (shown) => {
     const [savings, price] = [shown.get("savings"), shown.get("price")];
@@ -76,7 +81,9 @@ export function rank(
 ): readonly IntentMatch[] {
   const shown = earliest(found);
   const [reading] = seen.readings;
-  if (reading) shown.set("ratings", { intent: "ratings", words: reading.words, at: 0, whole: false });
+  // "Do you have two speed motors?" states nothing of the customer's own label.
+  const wished = seen.readings.every(({ rating }) => rating === "speedKind") && shown.has("two-speed");
+  if (reading && !(wished && asks.test(plain))) shown.set("ratings", { intent: "ratings", words: reading.words, at: 0, whole: false });
   const [unread] = seen.unreadable;
   if (unread && !shown.has("unreadable")) {
     const at = Number.POSITIVE_INFINITY;
