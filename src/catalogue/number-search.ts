@@ -45,7 +45,8 @@ const mostWords = 12;
 
 /**
  * Indexes numbers for `search`. Memory is about 150 bytes a number of ten characters beside its own text.
- * Numbers of more than 64 letters and digits are found only when typed exactly.
+ * Numbers of more than 64 letters and digits are found only when typed exactly. Throws a RangeError above
+ * 16.7 million numbers.
  */
 export function createNumberSearch(
   entries: Iterable<NumberEntry>,
@@ -134,7 +135,8 @@ function coreOf(formatted: FormattedNumber | undefined): TypedNumber | undefined
 
 /** One motor is found, several are asked about, too many are only counted. Only the lowest tier counts. */
 function decide(index: NumberIndex, searched: readonly Candidates[]): NumberResult | undefined {
-  const all = byId(searched.flatMap(({ ranked }) => ranked));
+  const all =
+    searched.length === 1 ? (searched[0]?.ranked ?? []) : byId(searched.flatMap(({ ranked }) => ranked));
   const unlisted = searched.reduce((sum, candidates) => sum + candidates.unlisted, 0);
   const tier = Math.min(...all.map((one) => one.tier));
   const ranked = all.filter((one) => one.tier === tier).sort((a, b) => a.cost - b.cost || a.id - b.id);

@@ -2,7 +2,7 @@ import { SortedEnds } from "./ends.ts";
 import { deletionHashes, foldedHash } from "./hashes.ts";
 import { likeness } from "./look-alikes.ts";
 import { longestSearched } from "./plain.ts";
-import { Postings } from "./postings.ts";
+import { mostNumbers, Postings } from "./postings.ts";
 import type { FoundHow } from "./result.ts";
 import { alike, part, type Stretch, slipBetween } from "./slip.ts";
 import { type NumberEntry, NumberTable } from "./table.ts";
@@ -30,18 +30,27 @@ const shortestWithin = 5;
 /** How many numbers one search looks at, and one end lists: they bound its time on stock that is all alike. */
 const mostVisited = 4000;
 const mostListed = 64;
+const fewListed = 3;
 
 /** Finds the numbers close to what was typed, in time that does not depend on how many there are. */
 export class NumberIndex {
   readonly #table: NumberTable;
   readonly #postings: Postings;
+  /** 1 where some number has that length. */
+  readonly #lengths = new Uint8Array(longestSearched + 2);
   /** Room for the hashes of one search. */
   readonly #hashes = new Uint32Array(longestSearched + 1);
   readonly #ends: readonly { readonly from: "start" | "end"; readonly sorted: SortedEnds }[];
 
   constructor(entries: Iterable<NumberEntry>) {
     const table = new NumberTable(entries);
+    if (table.size > mostNumbers) {
+      throw new RangeError(
+        `${table.size} numbers are more than the ${mostNumbers} that one index holds: split them.`,
+      );
+    }
     this.#table = table;
+    for (let id = 0; id < table.size; id++) this.#lengths[table.length(id)] = 1;
     this.#postings = new Postings(table.size, longestSearched + 1, (id, out) =>
       table.length(id) > longestSearched
         ? 0
@@ -86,6 +95,8 @@ export class NumberIndex {
   }
 
   #oneEdit(typed: Stretch, proposals: Proposals): number {
+    const length = typed.end - typed.start;
+    if (![length - 1, length, length + 1].some((near) => this.#lengths[near])) return 0;
     const hashes = this.#hashes;
     const count = deletionHashes(typed.codes, typed.start, typed.end, hashes);
     const visits = new Visits();
@@ -110,8 +121,10 @@ export class NumberIndex {
     let unlisted = 0;
     for (const { from, sorted } of this.#ends) {
       const { first, last } = sorted.range(typed.codes, typed.start, typed.end);
-      unlisted += Math.max(0, last - first - mostListed);
-      for (let place = first; place < Math.min(last, first + mostListed); place++) {
+      // Beyond that they are only counted, and a few shown.
+      const listed = last - first <= mostListed ? last - first : fewListed;
+      unlisted += last - first - listed;
+      for (let place = first; place < first + listed; place++) {
         const id = sorted.at(place);
         const number = this.#stretch(id);
         const missing = this.#table.length(id) - length;
@@ -129,6 +142,7 @@ export class NumberIndex {
     for (const from of ["start", "end"] as const) {
       let found = false;
       for (let own = length - 2; own >= shortest && !found; own--) {
+        if (!this.#lengths[own]) continue;
         const piece = from === "start" ? part(typed, 0, own) : part(typed, length - own);
         const visits = new Visits();
         this.#postings.visit(foldedHash(piece.codes, piece.start, piece.end), (id) => {

@@ -1,15 +1,18 @@
+/** Bits of a posting that hold the number; the eight above them hold bits of its hash. */
+const idBits = 24;
+export const mostNumbers = 2 ** idBits;
+
 /**
- * Hash -> the numbers that have it, in three flat arrays: where each bucket starts, the numbers of all buckets one
- * after the other, and eight bits of each one's hash, which tell most strangers in a bucket apart.
+ * Hash -> the numbers that have it, in two flat arrays: where each bucket starts, and the postings of all buckets
+ * one after the other. Eight bits of the hash in each posting tell most strangers in a bucket apart.
  */
 export class Postings {
   readonly #starts: Uint32Array;
-  readonly #ids: Uint32Array;
-  readonly #tags: Uint8Array;
+  readonly #postings: Uint32Array;
   readonly #mask: number;
 
   /**
-   * Indexes the numbers 0 to `size - 1`. `hashesOf` writes the hashes of one number into a scratch array of
+   * Indexes the numbers 0 to `size - 1`, at most `mostNumbers`. `hashesOf` writes the hashes of one number into a scratch array of
    * `mostHashes` and gives their count; it is called twice for each: to count, then to fill.
    */
   constructor(size: number, mostHashes: number, hashesOf: (id: number, out: Uint32Array) => number) {
@@ -18,9 +21,7 @@ export class Postings {
     for (let id = 0; id < size; id++) total += hashesOf(id, hashes);
     const buckets = 2 ** Math.max(4, Math.min(24, Math.ceil(Math.log2(total / 2 + 1))));
     this.#mask = buckets - 1;
-    this.#ids = new Uint32Array(total);
-    this.#tags = new Uint8Array(total);
-    // Counted one slot ahead, so that after filling each slot has moved to the start of its own bucket's end.
+    this.#postings = new Uint32Array(total);
     this.#starts = new Uint32Array(buckets + 1);
     this.#fill(size, hashes, hashesOf);
   }
@@ -46,8 +47,7 @@ export class Postings {
         const hash = hashes[n] ?? 0;
         const slot = (starts[hash & this.#mask] ?? 0) - 1;
         starts[hash & this.#mask] = slot;
-        this.#ids[slot] = id;
-        this.#tags[slot] = hash >>> 24;
+        this.#postings[slot] = tagOf(hash) | id;
       }
     }
   }
@@ -57,7 +57,13 @@ export class Postings {
     const bucket = hash & this.#mask;
     const end = this.#starts[bucket + 1] ?? 0;
     for (let slot = this.#starts[bucket] ?? 0; slot < end; slot++) {
-      if (this.#tags[slot] === hash >>> 24 && !visit(this.#ids[slot] ?? 0)) return;
+      const difference = ((this.#postings[slot] ?? 0) ^ tagOf(hash)) >>> 0;
+      if (difference < mostNumbers && !visit(difference)) return;
     }
   }
+}
+
+/** The highest bits of a hash, where a posting holds them; the lowest ones have chosen the bucket. */
+function tagOf(hash: number): number {
+  return (hash >>> idBits) << idBits;
 }

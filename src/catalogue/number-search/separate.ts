@@ -14,10 +14,11 @@ export interface Separation {
   readonly options: readonly { readonly character: string; readonly numbers: readonly string[] }[];
 }
 
-interface Rated {
-  readonly separation: Separation;
-  /** What speaks against asking it, weightiest first. */
-  readonly against: readonly number[];
+interface Named {
+  readonly number: string;
+  readonly text: readonly string[];
+  /** The motors it leads to, as one word. */
+  readonly motors: string;
 }
 
 /**
@@ -25,16 +26,27 @@ interface Rated {
  * turn on characters that look alike, and stands nearest to an end of the number ("does it end in 4 or A?").
  */
 export function separate(candidates: readonly Candidate[]): Separation {
-  const texts = candidates.map(({ number }) => Array.from(plainText(number)));
-  const longest = Math.max(...texts.map(({ length }) => length));
-  let best: Rated | undefined;
-  for (const from of ["end", "start"] as const) {
-    for (let position = 1; position <= longest; position++) {
-      const rated = rate(candidates, texts, { from, position });
-      if (!best || isBetter(rated, best)) best = rated;
+  const named = candidates.map(({ number, skus }) => ({
+    number,
+    text: Array.from(plainText(number)),
+    motors: skus.join("\n"),
+  }));
+  const longest = Math.max(...named.map(({ text }) => text.length));
+  let at: Place = { from: "end", position: 1 };
+  let least: readonly number[] = [Number.POSITIVE_INFINITY];
+  for (let position = 1; position <= longest; position++) {
+    for (const from of ["end", "start"] as const) {
+      const against = whatSpeaksAgainst(named, { from, position });
+      if (!isLess(against, least)) continue;
+      least = against;
+      at = { from, position };
     }
   }
-  return best?.separation ?? { at: { from: "end", position: 1 }, options: [] };
+  const options = Array.from(byCharacter(named, at), ([character, members]) => ({
+    character,
+    numbers: members.map(({ number }) => number),
+  }));
+  return { at, options };
 }
 
 /** The candidates whose number has this character at the place that was asked about. */
@@ -48,29 +60,29 @@ function characterAt(text: readonly string[], { from, position }: Place): string
   return text.at(from === "start" ? position - 1 : -position) ?? "";
 }
 
-function rate(candidates: readonly Candidate[], texts: readonly string[][], at: Place): Rated {
-  const groups = new Map<string, Candidate[]>();
-  for (const [index, candidate] of candidates.entries()) {
-    const character = characterAt(texts[index] ?? [], at);
-    groups.set(character, [...(groups.get(character) ?? []), candidate]);
+function byCharacter(named: readonly Named[], at: Place): Map<string, Named[]> {
+  const groups = new Map<string, Named[]>();
+  for (const one of named) {
+    const character = characterAt(one.text, at);
+    const group = groups.get(character);
+    if (group) group.push(one);
+    else groups.set(character, [one]);
   }
-  const characters = [...groups.keys()];
-  const options = Array.from(groups, ([character, members]) => ({
-    character,
-    numbers: members.map(({ number }) => number),
-  }));
-  const motorsLeft = Math.max(
-    ...Array.from(groups.values(), (members) => new Set(members.map(({ skus }) => skus.join("\n"))).size),
-  );
-  const hardToTell = characters.some((a, n) => characters.slice(n + 1).some((b) => looksAlike(a, b)));
-  const against = [motorsLeft, Number(hardToTell), at.position];
-  return { separation: { at, options }, against };
+  return groups;
 }
 
-function isBetter(a: Rated, b: Rated): boolean {
-  for (const [index, mine] of a.against.entries()) {
-    const other = b.against[index] ?? 0;
-    if (mine !== other) return mine < other;
-  }
-  return false;
+/** What speaks against asking for the character at a place, weightiest first. */
+function whatSpeaksAgainst(named: readonly Named[], at: Place): readonly number[] {
+  const groups = byCharacter(named, at);
+  if (groups.size === 1) return [Number.POSITIVE_INFINITY];
+  const motorsLeft = Array.from(groups.values(), (group) => new Set(group.map(({ motors }) => motors)).size);
+  const characters = [...groups.keys()];
+  const hardToTell = characters.some((a, n) => characters.slice(n + 1).some((b) => looksAlike(a, b)));
+  return [Math.max(...motorsLeft), Number(hardToTell)];
+}
+
+/** Whether the first difference of two lists makes `a` the lesser. */
+function isLess(a: readonly number[], b: readonly number[]): boolean {
+  const at = a.findIndex((one, index) => one !== (b[index] ?? Number.POSITIVE_INFINITY));
+  return at >= 0 && (a[at] ?? 0) < (b[at] ?? Number.POSITIVE_INFINITY);
 }
