@@ -85,21 +85,18 @@ function stageOf(
   const classes = new Map<number, number>();
   const members: number[][] = [];
   const states: number[][] = [];
+  const stateIn = (picks: World["picks"], part: number) =>
+    parts[part]?.states[picks[part] ?? 0]?.[toldIn[part] ?? 0] ?? 0;
   const classOf = worlds.map(({ picks }, at) => {
     let key = 0;
-    const here: number[] = [];
-    for (let part = 0; part < parts.length; part++) {
-      const state = parts[part]?.states[picks[part] ?? 0]?.[toldIn[part] ?? 0] ?? 0;
-      here.push(state);
-      key = key * 2048 + state;
-    }
+    for (let part = 0; part < parts.length; part++) key = key * 4096 + stateIn(picks, part);
     const known = classes.get(key);
     if (known !== undefined) {
       members[known]?.push(at);
       return known;
     }
     classes.set(key, members.length);
-    states.push(here);
+    states.push(parts.map((_, part) => stateIn(picks, part)));
     return members.push([at]) - 1;
   });
   return { classOf, members, states, cost: [] };

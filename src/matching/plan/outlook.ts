@@ -11,7 +11,7 @@ export interface Outlook {
   readonly parts: readonly OpenPart[];
   /** True when nothing more needs to be known: a drop-in exists, or no motor is undecided. */
   readonly isDecided: (states: readonly number[]) => boolean;
-  /** Verdict, motors offered and the work they need, as text to compare. */
+  /** Verdict, motors offered, and the work of those that fit with work, as text to compare. */
   readonly outcome: (states: readonly number[]) => string;
 }
 
@@ -23,6 +23,8 @@ interface Effect {
   readonly out: Bits;
   readonly unknown: Bits;
   readonly work: Bits;
+  /** False when nothing can be a drop-in any more, as long as it stays so. */
+  readonly leavesFaultless: boolean;
 }
 
 /**
@@ -44,42 +46,53 @@ export function outlookOf(
     codes.map((byColumn) => effectOf(byColumn, members[at] ?? [], words)),
   );
 
-  /** Classes still there, undecided and faultless in one word of bits. */
-  const look = (states: readonly number[], word: number) => {
-    let out = base.out[word] ?? 0;
-    let unknown = base.unknown[word] ?? 0;
-    let work = base.work[word] ?? 0;
-    for (let part = 0; part < states.length; part++) {
-      const effect = effects[part]?.[states[part] ?? 0];
-      if (!effect) continue;
+  const effectsIn = (states: readonly number[]) => [
+    base,
+    ...states.flatMap((state, part) => effects[part]?.[state] ?? []),
+  ];
+
+  return {
+    parts,
+    isDecided: (states) => isDecided(effectsIn(states), words),
+    outcome: (states) => outcomeOf(effectsIn(states), words),
+  };
+}
+
+/** Runs for every combination of states, hence without leaving anything for the garbage collector. */
+function isDecided(effects: readonly Effect[], words: number): boolean {
+  const mayDropIn = effects.every(({ leavesFaultless }) => leavesFaultless);
+  let undecided = false;
+  for (let word = 0; word < words; word++) {
+    let out = 0;
+    let unknown = 0;
+    let work = 0;
+    for (const effect of effects) {
       out |= effect.out[word] ?? 0;
       unknown |= effect.unknown[word] ?? 0;
       work |= effect.work[word] ?? 0;
     }
-    return { alive: ~out, undecided: ~out & unknown, dropIn: ~out & ~unknown & ~work };
-  };
+    if (mayDropIn && (~out & ~unknown & ~work) !== 0) return true;
+    if ((~out & unknown) !== 0) {
+      undecided = true;
+      if (!mayDropIn) return false;
+    }
+  }
+  return !undecided;
+}
 
-  return {
-    parts,
-    isDecided: (states) => {
-      let undecided = false;
-      for (let word = 0; word < words; word++) {
-        const seen = look(states, word);
-        if (seen.dropIn !== 0) return true;
-        if (seen.undecided !== 0) undecided = true;
-      }
-      return !undecided;
-    },
-    outcome: (states) => {
-      const seen = Array.from({ length: words }, (_, word) => look(states, word));
-      if (seen.some(({ dropIn }) => dropIn !== 0)) return `drop-in ${seen.map(({ dropIn }) => dropIn)}`;
-      const verdict = seen.some(({ undecided }) => undecided !== 0) ? "undecided" : "work";
-      const work = states.map((state, part) =>
-        seen.map(({ alive }, word) => (effects[part]?.[state]?.work[word] ?? 0) & alive),
-      );
-      return `${verdict} ${seen.map(({ alive }) => alive)} ${work.join(" ")}`;
-    },
-  };
+function outcomeOf(effects: readonly Effect[], words: number): string {
+  const together = (which: "out" | "unknown" | "work") =>
+    Uint32Array.from({ length: words }, (_, word) =>
+      effects.reduce((bits, effect) => bits | (effect[which][word] ?? 0), 0),
+    );
+  const [out, unknown, work] = [together("out"), together("unknown"), together("work")];
+  const faultless = out.map((bits, word) => ~(bits | (unknown[word] ?? 0) | (work[word] ?? 0)));
+  if (faultless.some((bits) => bits !== 0)) return `drop-in ${faultless}`;
+  const alive = out.map((bits) => ~bits);
+  const undecided = alive.some((bits, word) => (bits & (unknown[word] ?? 0)) !== 0);
+  const settled = alive.map((bits, word) => bits & ~(unknown[word] ?? 0));
+  const toDo = effects.map((effect) => effect.work.map((bits, word) => bits & (settled[word] ?? 0)));
+  return `${undecided ? "undecided" : "decided"} ${alive} ${toDo.join(" ")}`;
 }
 
 function presentKinds(index: StockIndex, survivors: readonly Survivor[], part: Part): Uint8Array {
@@ -126,6 +139,7 @@ function classesOf(
     out: bitsOf(unused, words),
     unknown: bitsOf(unknown, words),
     work: bitsOf(work, words),
+    leavesFaultless: unknown.length + work.length < numbers.size,
   };
   return {
     base,
@@ -145,6 +159,7 @@ function effectOf(byColumn: Uint8Array, members: readonly Bits[], words: number)
     out: new Uint32Array(words),
     unknown: new Uint32Array(words),
     work: new Uint32Array(words),
+    leavesFaultless: byColumn.includes(outcomeBits.holds),
   };
   const into: Readonly<Record<number, Bits>> = {
     [outcomeBits["rules-out"]]: effect.out,

@@ -1,23 +1,18 @@
-import { supplySystems } from "../../engineering/voltage.ts";
 import { checks } from "../../nameplate/audit.ts";
 import { isNameplateRating, type Nameplate, type RatingName, type Site } from "../../nameplate/vocabulary.ts";
-import { faceOf, phaseOf, ratedHpOf, shaftOf, totalHpOf } from "../deduced.ts";
-import { figure } from "../finding.ts";
 import type { RatedRule } from "../stock-index/rule-inputs.ts";
 import type { StockIndex } from "../stock-index.ts";
-import { possibleSupplies } from "../supplies.ts";
 import type { Question } from "../types.ts";
+import { openMind } from "./assumptions.ts";
+import type { Candidate } from "./candidates.ts";
+import { electricsCandidates } from "./electrics-candidates.ts";
 import {
-  openMind,
-  supplyShare,
-  threePhaseShare,
-  usualFrames,
-  usualHp,
-  usualMounts,
-  usualRpm,
-  usualServiceFactors,
-  usualVolts,
-} from "./assumptions.ts";
+  faceCandidates,
+  frameCandidates,
+  powerCandidates,
+  rpmCandidates,
+  speedKindCandidates,
+} from "./label-candidates.ts";
 import type { Part } from "./ladder.ts";
 import { partKindsOf, rulesOf } from "./part-kinds.ts";
 import type { Survivor } from "./survivors.ts";
@@ -26,12 +21,6 @@ import type { Survivor } from "./survivors.ts";
 export interface Possibility {
   readonly values: Nameplate & Site;
   readonly likelihood: number;
-}
-
-/** Belief before it is shared out: how many look-alikes stand behind a set of values. */
-interface Candidate {
-  readonly values: Nameplate & Site;
-  readonly alike: number;
 }
 
 /**
@@ -97,157 +86,17 @@ function candidatesOf(
   switch (part) {
     case "mount":
       return asked.includes("frame")
-        ? frames(question, stocked("mount"))
-        : faces(asked, question, stocked("mount"));
+        ? frameCandidates(question, stocked("mount"))
+        : faceCandidates(asked, question, stocked("mount"));
     case "power":
-      return powers(asked, question, stocked("total-horsepower"));
+      return powerCandidates(asked, question, stocked("total-horsepower"));
     case "electrics":
-      return electrics(asked, question, stocked("phase"));
+      return electricsCandidates(asked, question, stocked("phase"));
     case "speed":
-      return asked.includes("rpm") ? speeds(question, stocked("speed")) : speedKinds(question);
+      return asked.includes("rpm")
+        ? rpmCandidates(question, stocked("speed"))
+        : speedKindCandidates(question);
   }
-}
-
-interface Stocked {
-  readonly label: Nameplate;
-  readonly alike: number;
-}
-
-function frames({ nameplate }: Question, stocked: readonly Stocked[]): readonly Candidate[] {
-  const fromStock = stocked.flatMap(({ label, alike }) =>
-    label.frame === undefined ? [] : [{ values: { frame: label.frame }, alike }],
-  );
-  const all = [...fromStock, ...usualFrames.map((frame) => ({ values: { frame }, alike: 0 }))];
-  const fits = all.filter(({ values: { frame } }) => {
-    const face = faceOf({ frame })?.value;
-    const shaft = shaftOf({ frame })?.value;
-    const faceFits =
-      face === undefined ||
-      nameplate.flange === undefined ||
-      face === nameplate.flange ||
-      (face === "square" && nameplate.flange === "through-bolt");
-    return faceFits && (shaft === undefined || nameplate.shaft === undefined || shaft === nameplate.shaft);
-  });
-  return fits.length > 0 ? fits : all;
-}
-
-function faces(asked: readonly RatingName[], { nameplate }: Question, stocked: readonly Stocked[]) {
-  const known = { flange: faceOf(nameplate)?.value, shaft: shaftOf(nameplate)?.value };
-  const mounts = [
-    ...stocked.map(({ label, alike }) => ({
-      flange: faceOf(label)?.value,
-      shaft: shaftOf(label)?.value,
-      alike,
-    })),
-    ...usualMounts.map((mount) => ({ ...mount, alike: 0 })),
-  ];
-  const fits = mounts.filter(
-    ({ flange, shaft }) =>
-      (known.flange === undefined || flange === known.flange) &&
-      (known.shaft === undefined || shaft === known.shaft),
-  );
-  return (fits.length > 0 ? fits : mounts).flatMap(({ flange, shaft, alike }): Candidate[] =>
-    flange === undefined || shaft === undefined ? [] : [{ values: only(asked, { flange, shaft }), alike }],
-  );
-}
-
-function powers(asked: readonly RatingName[], { nameplate }: Question, stocked: readonly Stocked[]) {
-  const known = { hp: ratedHpOf(nameplate)?.value, serviceFactor: nameplate.serviceFactor };
-  const pairs = [
-    ...stocked.flatMap(({ label, alike }) => {
-      const hp = ratedHpOf(label)?.value;
-      const total = totalHpOf(label)?.value;
-      if (hp === undefined || total === undefined) return [];
-      return [{ hp, serviceFactor: label.serviceFactor ?? figure(total / hp), alike }];
-    }),
-    ...usualHp.flatMap((hp) => usualServiceFactors.map((serviceFactor) => ({ hp, serviceFactor, alike: 0 }))),
-  ];
-  const fits = pairs.filter(
-    ({ hp, serviceFactor }) =>
-      (known.hp === undefined || hp === known.hp) &&
-      (known.serviceFactor === undefined || serviceFactor === known.serviceFactor),
-  );
-  // A size the trade does not know: any service factor may stand on it.
-  const loose = pairs.map((pair) => ({
-    ...pair,
-    hp: known.hp ?? pair.hp,
-    serviceFactor: known.serviceFactor ?? pair.serviceFactor,
-  }));
-  return (fits.length > 1 ? fits : loose).map(
-    ({ hp, serviceFactor, alike }): Candidate => ({
-      values: only(asked, {
-        hp,
-        serviceFactor,
-        totalHp: figure(hp * serviceFactor),
-        kw: figure(hp * 0.7457),
-      }),
-      alike,
-    }),
-  );
-}
-
-function electrics(asked: readonly RatingName[], { nameplate, site }: Question, stocked: readonly Stocked[]) {
-  const plates: { volts: Nameplate["volts"]; phase: 1 | 3; alike: number }[] = [];
-  const add = (volts: Nameplate["volts"], phase: 1 | 3, alike: number) => {
-    const same = (a: Nameplate["volts"], b: Nameplate["volts"]) => a?.join() === b?.join();
-    if (nameplate.volts && !same(nameplate.volts, volts)) return;
-    if (nameplate.phase !== undefined && nameplate.phase !== phase) return;
-    if (phase === 3 && phaseOf({ volts }) === 1) return;
-    plates.push({ volts, phase, alike });
-  };
-  for (const { label, alike } of stocked) {
-    const phase = phaseOf(label);
-    if (label.volts) add(label.volts, phase ?? 1, alike);
-  }
-  const stockedAlike = plates.reduce((sum, { alike }) => sum + alike, 0);
-  for (const volts of nameplate.volts ? [nameplate.volts] : usualVolts) {
-    add([...volts], 1, 0);
-    add([...volts], 3, stockedAlike * threePhaseShare);
-  }
-
-  return plates.flatMap(({ volts, phase, alike }): Candidate[] => {
-    if (site.supplyVolts !== undefined) return [{ values: only(asked, { volts, phase }), alike }];
-    const plate = { nameplate: { volts, phase }, site, on: "" };
-    const allowed = possibleSupplies(plate).volts.filter((system) => phase === 1 || system !== 120);
-    const systems =
-      allowed.length > 0 ? allowed : supplySystems.filter((system) => system !== 480 || phase === 3);
-    const shares = systems.reduce((sum, system) => sum + supplyShare(system), 0);
-    return systems.map((supplyVolts) => ({
-      values: only(asked, { volts, phase, supplyVolts, breakerPoles: polesFor(supplyVolts, phase) }),
-      alike: (alike * supplyShare(supplyVolts)) / shares,
-    }));
-  });
-}
-
-/** Poles of the breaker of a circuit: one for 120 V, two for 208 and 240 V, three for three-phase (common practice). */
-function polesFor(supplyVolts: number, phase: 1 | 3): 1 | 2 | 3 {
-  if (phase === 3) return 3;
-  return supplyVolts < 150 ? 1 : 2;
-}
-
-function speeds({ nameplate: { speedKind } }: Question, stocked: readonly Stocked[]): readonly Candidate[] {
-  const all = [
-    ...stocked.flatMap(({ label: { rpm }, alike }) => (rpm ? [{ values: { rpm }, alike }] : [])),
-    ...usualRpm.map((rpm) => ({ values: { rpm: [...rpm] }, alike: 0 })),
-  ];
-  const figures = { single: 1, two: 2, variable: undefined };
-  const wanted = speedKind && figures[speedKind];
-  const fits = all.filter(({ values: { rpm } }) => wanted === undefined || rpm.length === wanted);
-  return fits.length > 0 ? fits : all;
-}
-
-function speedKinds({ nameplate: { rpm } }: Question): readonly Candidate[] {
-  const kinds =
-    rpm && rpm.length > 2 ? (["two", "variable"] as const) : (["single", "two", "variable"] as const);
-  return kinds.map((speedKind) => ({ values: { speedKind }, alike: 1 }));
-}
-
-function only(asked: readonly RatingName[], values: Nameplate & Site): Nameplate & Site {
-  return Object.fromEntries(
-    Object.entries(values).filter(
-      ([rating, value]) => value !== undefined && (asked as readonly string[]).includes(rating),
-    ),
-  );
 }
 
 /** The question as it would be with these ratings told too. */

@@ -36,31 +36,50 @@ const notKnown = ({ nameplate, site }: Question, unaskable: ReadonlySet<RatingNa
   return (rating: RatingName) => known[rating] === undefined && !unaskable.has(rating);
 };
 
-/** The form a careful clerk would go through: every rating that the rules decide by, in label order, until decided. */
-export const fixedOrder: Policy = (question, stock, unaskable) => {
-  if (indexStock(stock).match(question, { limit: 1 }).verdict !== "undecided") return [];
-  const open = notKnown(question, unaskable);
-  const { nameplate } = question;
-  const noPower = unaskable.has("hp") || unaskable.has("serviceFactor");
-  const order: readonly RatingName[] = [
-    "hp",
-    "serviceFactor",
-    ...(noPower ? (["totalHp"] as const) : []),
-    "volts",
-    "phase",
-    "rpm",
-    "frame",
-    ...(unaskable.has("frame") ? (["flange", "shaft"] as const) : []),
-    "supplyVolts",
-    ...(unaskable.has("supplyVolts") ? (["breakerPoles"] as const) : []),
-    "pumpModel",
-  ];
-  return oneMessage(
-    order.filter(
-      (rating) => open(rating) && !(nameplate.totalHp !== undefined && /^(hp|serviceFactor)$/.test(rating)),
-    ),
-  );
-};
+/** Goes through `order` until the verdict; what stands in for a rating comes when that one cannot be read. */
+const inOrder =
+  (order: readonly RatingName[]): Policy =>
+  (question, stock, unaskable) => {
+    if (indexStock(stock).match(question, { limit: 1 }).verdict !== "undecided") return [];
+    const open = notKnown(question, unaskable);
+    const noPower = unaskable.has("hp") || unaskable.has("serviceFactor");
+    const ladder: readonly RatingName[] = [
+      ...(noPower ? (["totalHp"] as const) : []),
+      ...(unaskable.has("frame") ? (["flange", "shaft"] as const) : []),
+      ...(unaskable.has("supplyVolts") ? (["breakerPoles"] as const) : []),
+    ];
+    const hasTotal = question.nameplate.totalHp !== undefined;
+    const needless = (rating: RatingName) => hasTotal && (rating === "hp" || rating === "serviceFactor");
+    return oneMessage(
+      [...order, ...ladder, "pumpModel" as const].filter((rating) => open(rating) && !needless(rating)),
+    );
+  };
+
+/** Down the label, as a form would have it: every rating that any rule looks at. */
+export const labelOrder = inOrder([
+  "hp",
+  "serviceFactor",
+  "volts",
+  "amps",
+  "rpm",
+  "hz",
+  "phase",
+  "frame",
+  "ambientC",
+  "duty",
+  "supplyVolts",
+]);
+
+/** The careful clerk: only the ratings that hold a verdict up, each once. */
+export const decidingOrder = inOrder([
+  "hp",
+  "serviceFactor",
+  "volts",
+  "phase",
+  "rpm",
+  "frame",
+  "supplyVolts",
+]);
 
 /** Everything a rule may look at, whatever the answers. */
 export const everything: Policy = (question, _, unaskable) => {
