@@ -17,6 +17,11 @@ const copulas = new Set(
 `),
 );
 
+/** True for a small word such as "is" or "of", which is no part of a value. */
+export function isCopula(word: string): boolean {
+  return copulas.has(word);
+}
+
 export interface Link {
   /** The token at which a value may start. */
   readonly at: number;

@@ -23,6 +23,8 @@ export function insideFigure(tokens: readonly Token[], at: number): boolean {
     return tight && related(first.value, second.value);
   }
   const [before, here, slash, under] = [tokens[at - 1], tokens[at], tokens[at + 1], tokens[at + 2]];
+  if (before?.kind === "number" && here?.kind === "number" && here.form === "fraction" && before.value < 10)
+    return Number.isInteger(before.value) && here.value < 1;
   if (before?.kind !== "number" || here?.kind !== "number" || under?.kind !== "number") return false;
   const mixed = Number.isInteger(before.value) && before.value < 10 && Number.isInteger(here.value);
   return mixed && isMark(slash, "/") && here.value < under.value && under.value <= 16;

@@ -62,7 +62,8 @@ function isArticle(tokens: readonly Token[], name: Name): boolean {
   const token = tokens[name.start];
   if (name.end > name.start + 1 || token?.norm !== "a" || isMark(tokens[name.end], ":", "=")) return false;
   const before = tokens[name.start - 1];
-  if (before?.kind === "word") return before.norm.length > 1 && !labelWords.has(before.norm);
+  if (before?.kind === "word")
+    return before.norm.length > 1 && before.norm !== "the" && !labelWords.has(before.norm);
   return before === undefined && token?.kind === "word" && !token.upper && tokens[name.end]?.kind === "word";
 }
 /** Spanish "208 a 230": a lone "a" between two figures joins them. */

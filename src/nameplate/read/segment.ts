@@ -49,6 +49,8 @@ for (const phrases of [
 ])
   for (const phrase of phrases)
     for (const word of phrase.split(" ")) if (/^[\p{L}]+$/u.test(word)) gluedWords.add(word);
+// Spanish horsepower; glued to a frame number it would be C and V: `56CV115`.
+gluedWords.delete("cv");
 /** One-letter words that may follow a figure they are glued to. */
 const gluedAfter = new Set(["v", "a", "w", "c", "f", "ø", "x", "h"]);
 /** One-letter words that may stand before a figure they are glued to (`V115`, `A9.6`). */
@@ -142,7 +144,7 @@ function offerWords(
     previous?.kind === "mark" && /(?:^|\D)(?:48|56)-$/.test(run.slice(Math.max(0, start - 4), start));
   if (frameNumber.test(number) || hyphened) {
     const letters = frameLetters.exec(run.slice(start, start + 3))?.[0];
-    if (letters) for (let n = letters.length; n > 0; n--) offer({ kind: "word", start, end: start + n }, 0.6);
+    if (letters) for (let n = letters.length; n > 0; n--) offer({ kind: "word", start, end: start + n }, 0.3);
   }
   let word = "";
   for (let at = start; at < run.length && at - start < longestWord; at++) {

@@ -67,7 +67,9 @@ function isHorseFraction(tokens: readonly Token[], first: number, end: number): 
   const last = tokens[end - 1];
   const written =
     end - first >= 3 ||
-    tokens.slice(first, end).some((token) => token.kind === "number" && token.form === "fraction");
+    tokens
+      .slice(first, end)
+      .some((token) => token.kind === "number" && token.form === "fraction" && token.value !== 0.5);
   return (
     written &&
     last?.kind === "number" &&

@@ -1,4 +1,5 @@
 import type { RatingName, RatingValue } from "../vocabulary.ts";
+import { isCopula } from "./connect.ts";
 import { isLabelWord, type Name } from "./naming.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 import type { Parsed } from "./values.ts";
@@ -82,7 +83,7 @@ function parseIdentifier(
     .some((part) => part.kind === "number" || part.kind === "code" || part.kind === "partial");
   const capitals = tokens
     .slice(at, end)
-    .every((part) => part.kind === "mark" || (part.kind === "word" && part.upper && !isLabelWord(part.norm)));
+    .every((part) => part.kind === "mark" || (part.kind === "word" && part.upper && isNoSmallWord(part)));
   if (!digits && !(capitals && cost <= 0.05 && last.end - token.start >= 2)) return [];
   if (token.kind === "partial") return [{ end, value: undefined, fit: 1, half: true }];
   if (end === at + 1 && notIdentifiers.test(token.norm) && cost > 0.3) return [];
@@ -93,12 +94,14 @@ function parseIdentifier(
   return [{ end, value: text as RatingValue<RatingName>, fit: single }];
 }
 
+const isNoSmallWord = ({ norm }: Token) => !isLabelWord(norm) && !isCopula(norm);
+
 /** A short first run may be followed by a second one: "S/N 99 1123", "MODEL QX 4410". */
 function withSecondRun(tokens: readonly Token[], first: Token, end: number): number {
   const second = tokens[end];
   if (
     first.chunk.text.length > 4 ||
-    (first.kind === "word" && isLabelWord(first.norm)) ||
+    (first.kind === "word" && !isNoSmallWord(first)) ||
     !/^[A-Z0-9]+$/.test(first.chunk.text) ||
     second?.glued ||
     second?.wide

@@ -77,7 +77,41 @@ function fraction(value: number): string[] {
   return part.flatMap((text) => (whole === 0 ? [text] : [`${whole}-${text}`, `${whole} ${text}`]));
 }
 
-type Layout = "pairs" | "lines" | "alternating lines" | "columns";
+/** Short names for labels typed without a space between a value and the next name. */
+const glued: Record<string, readonly string[]> = {
+  hp: ["HP"],
+  serviceFactor: ["SF"],
+  totalHp: ["THP"],
+  volts: ["V"],
+  amps: ["A"],
+  serviceFactorAmps: ["SFA"],
+  rpm: ["RPM"],
+  hz: ["HZ"],
+  phase: ["PH"],
+  frame: ["FR"],
+};
+/** What people put after a figure. */
+const after: Record<string, readonly string[]> = {
+  hp: ["HP", " hp", " horsepower", " horse"],
+  serviceFactor: [" SF", " service factor"],
+  totalHp: [" THP", " total hp"],
+  volts: ["V", " volts", " V"],
+  amps: ["A", " amps", " FLA"],
+  serviceFactorAmps: [" SFA", " max amps", " SF amps"],
+  rpm: ["RPM", " rpm"],
+  hz: ["Hz", " hertz", " cycle"],
+  phase: ["PH", " phase"],
+  frame: [" frame", ""],
+};
+
+type Layout =
+  | "pairs"
+  | "lines"
+  | "alternating lines"
+  | "columns"
+  | "run together"
+  | "value first"
+  | "sentence";
 
 /** A label written out: order, separators, units and case as drawn. */
 export function rendering(plate: Nameplate): fc.Arbitrary<string> {
@@ -89,7 +123,15 @@ export function rendering(plate: Nameplate): fc.Arbitrary<string> {
       way: fc.nat(11),
       link: fc.constantFrom(": ", " ", "=", " - ", ":"),
       gap: fc.constantFrom(", ", "; ", "  ", " | ", " / "),
-      layout: fc.constantFrom<Layout>("pairs", "lines", "alternating lines", "columns"),
+      layout: fc.constantFrom<Layout>(
+        "pairs",
+        "lines",
+        "alternating lines",
+        "columns",
+        "run together",
+        "value first",
+        "sentence",
+      ),
       letters: fc.constantFrom("as is", "upper", "lower"),
     })
     .map(({ order, name, way, link, gap, layout, letters }) => {
@@ -105,7 +147,21 @@ export function rendering(plate: Nameplate): fc.Arbitrary<string> {
         label: names[rating]?.find((label) => !label.includes(" ")) ?? "",
         value: written(rating, plate[rating as keyof Nameplate])[0]?.replace(/ /g, "") ?? "",
       }));
+      const short = order.filter((rating) => glued[rating]);
+      const rest = cells.filter((_, index) => !glued[order[index] ?? ""]);
+      const plain = (rating: string) => written(rating, plate[rating as keyof Nameplate])[0] ?? "";
+      const tail = rest.map(({ label, value }) => `${label} ${value}`).join(", ");
       const text = {
+        "run together": () =>
+          `${short.map((rating) => `${glued[rating]?.[0]}${plain(rating)}`).join("")} ${tail}`,
+        "value first": () => {
+          const units = short.map(
+            (rating, index) => `${plain(rating)}${after[rating]?.[(name + index) % after[rating].length]}`,
+          );
+          return [...units, ...rest.map(({ label, value }) => `${label} ${value}`)].join(gap);
+        },
+        sentence: () =>
+          `Hi there, ${cells.map(({ label, value }) => `the ${label} is ${value}`).join(" and ")}. Thanks`,
         pairs: () => cells.map(({ label, value }) => `${label}${link}${value}`).join(gap),
         lines: () => cells.map(({ label, value }) => `${label}${link}${value}`).join("\n"),
         "alternating lines": () => cells.map(({ label, value }) => `${label}\n${value}`).join("\n"),
