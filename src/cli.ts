@@ -1,8 +1,10 @@
 import { Command } from "commander";
 import { runCase, runCases } from "./commands/cases.ts";
 import { runChatJson } from "./commands/chat-json.ts";
+import { runDesk } from "./commands/desk.ts";
 import { runImport } from "./commands/import.ts";
 import { runMatch } from "./commands/match.ts";
+import { runNumbers, runStrike } from "./commands/numbers.ts";
 import { runRead } from "./commands/read.ts";
 import { endKindly } from "./exit.ts";
 import { startTerminal } from "./main.ts";
@@ -41,9 +43,32 @@ program
 
 program
   .command("case <number>")
-  .description("one case with its brief")
+  .description("one case with its brief and history")
   .option("--store <file>", "the SQLite file to look into")
   .action((number, { store }) => endKindly(() => runCase(number, store)));
+
+program
+  .command("desk")
+  .description("the staff's side in this terminal: list, take, answer, close")
+  .option("--as <name>", "who sits here; customers see this name", "The desk")
+  .option("--beside", "another channel delivers the desk's messages; show only answers here")
+  .option("--store <file>", "the SQLite file to work on")
+  .action((options) => endKindly(() => runDesk(options)));
+
+const numbers = program
+  .command("numbers")
+  .description("old numbers on record: which motor was sold for them, by whom, when")
+  .option("--csv", "as CSV")
+  .option("--came-back", "instead, the findings that had spoken for motors that came back as wrong")
+  .option("--store <file>", "the SQLite file to look into")
+  .action((options) => endKindly(() => runNumbers(options)));
+
+numbers
+  .command("strike <place>")
+  .description("take one off the record, by its place in the list")
+  .option("--as <name>", "who does it", "The desk")
+  .option("--store <file>", "the SQLite file to work on")
+  .action((place, _, command) => endKindly(() => runStrike(place, command.optsWithGlobals())));
 
 program
   .command("import <file>")

@@ -1,133 +1,105 @@
-import type { Catalogue } from "./catalogue/types.ts";
-import type { Assessment } from "./conversation/assess.ts";
-import type { Knowledge, Shop } from "./conversation/knowledge.ts";
-import { whenSentence } from "./conversation/presence.ts";
-import { createSpeaker } from "./conversation/speaker.ts";
-import { step } from "./conversation/step.ts";
-import { newThread, type Thread, withLine } from "./conversation/thread.ts";
-import type { Understand } from "./conversation/understand.ts";
-import type { Wording } from "./conversation/wording.ts";
-import { briefOf } from "./desk/brief.ts";
-import { type DeskHours, localDate, presenceAt } from "./desk/hours.ts";
-import type { InboxItem, Store, Turn } from "./store/store.ts";
+import { caseContent } from "./desk/present.ts";
+import { waitingContent } from "./desk/waiting.ts";
+import { afterMistake, answerCustomer, type Found } from "./engine/customer.ts";
+import { knowing } from "./engine/knowledge.ts";
+import { oneByOne } from "./engine/one-by-one.ts";
+import { actOnCase } from "./engine/staff.ts";
+import { caseOf, eventOf, threadOf } from "./engine/state.ts";
+import { bringOnTime } from "./engine/time.ts";
+import type { Engine, EngineParts, Handled, StaffAnswer, StaffItem } from "./engine/types.ts";
+import type { InboxItem } from "./store/store.ts";
 
-/** What the engine is built from; none of it changes while a message is handled. */
-export interface EngineParts {
-  readonly store: Store;
-  readonly understand: Understand;
-  readonly wording: Wording;
-  readonly catalogue: () => Catalogue;
-  readonly shop: Shop;
-  readonly hours: DeskHours;
-  /** Told of a message that made the code throw; must not throw itself. */
-  readonly onTrouble: (item: InboxItem, error: unknown) => void;
-}
+export type { Engine, EngineParts, Handled, StaffAnswer, StaffItem } from "./engine/types.ts";
 
-/** What one message led to. */
-export interface Handled {
-  readonly replies: readonly string[];
-  readonly thread: Thread;
-  /** Null when the message was seen before or could not be handled. */
-  readonly assessment: Assessment | null;
-}
+/** Another process may change the same thread; deciding again is safe, because deciding changes nothing. */
+const TRIES = 8;
 
-export interface Engine {
-  /** Takes one message through store, conversation and back; a message seen before changes nothing. */
-  readonly handle: (item: InboxItem) => Promise<Handled>;
-  /** Handles what was received but not finished before a crash. */
-  readonly catchUp: () => Promise<number>;
-  readonly thread: (threadId: string) => Promise<Thread>;
-}
-
-/** One message, one transaction: thread, case and replies are committed together. */
+/** One message, one transaction: thread, case and messages are committed together. */
 export function createEngine(parts: EngineParts): Engine {
-  const { store } = parts;
-  const threadOf = async (id: string): Promise<Thread> => {
-    const state = await store.findThread(id);
-    // Fields that a later version added take their first value.
-    return state === undefined ? newThread : { ...newThread, ...(JSON.parse(state) as Partial<Thread>) };
+  const { store, wording } = parts;
+  const know = knowing(parts);
+  const inTurn = oneByOne();
+
+  const find = async (item: InboxItem): Promise<Found> => {
+    const stored = await store.findThread(item.threadId);
+    const last = await store.latestCase(item.threadId);
+    return {
+      item,
+      thread: threadOf(stored),
+      version: stored?.version ?? 0,
+      last: last && caseOf(last),
+      known: await know(item.at),
+      newId: store.newCaseId,
+    };
   };
 
   const work = async (item: InboxItem): Promise<Handled> => {
-    const before = await threadOf(item.threadId);
-    const knowledge = knowledgeAt(parts, item.at);
-    let turn: Turn;
-    let handled: Handled;
-    try {
-      const { thread, replies, erase, assessment } = step(before, item, knowledge);
-      turn = {
-        item,
-        state: JSON.stringify(thread),
-        replies,
-        case: caseOf(thread, assessment, knowledge),
-        erase,
-      };
-      handled = { thread, replies, assessment };
-    } catch (error) {
-      parts.onTrouble(item, error);
-      ({ turn, handled } = troubled(before, item, knowledge));
+    for (let left = TRIES; left > 0; left--) {
+      const found = await find(item);
+      const { change, handled } = await answerCustomer(parts, found).catch((error: unknown) => {
+        parts.onTrouble(item, error);
+        return afterMistake(parts, found);
+      });
+      const committed = await store.commit(change);
+      if (committed === "done") return handled;
+      if (committed === "seen") return seen(found);
     }
-    await store.commit(turn);
-    return handled;
+    throw new Error(
+      `Message ${item.id} kept being overtaken by others; it is tried again at the next start.`,
+    );
   };
+  const seen = ({ thread }: Pick<Found, "thread">): Handled => ({ replies: [], thread, assessment: null });
+
+  const act = async (item: StaffItem): Promise<StaffAnswer> => {
+    const before = await store.actAnswer(item.id);
+    if (before) return before;
+    for (let left = TRIES; left > 0; left--) {
+      const row = await store.findCase(item.caseId);
+      if (!row) return refused("noCase", { id: item.caseId });
+      const { change, answer } = await actOnCase(parts, item, row, await know(item.at));
+      const committed = await store.commit(change);
+      if (committed === "done") return answer;
+      if (committed === "seen") return (await store.actAnswer(item.id)) ?? answer;
+    }
+    return refused("again");
+  };
+  const refused = (key: string, values = {}): StaffAnswer => ({
+    done: false,
+    answer: wording.say("desk", `refused.${key}`, values),
+  });
 
   return {
-    thread: threadOf,
-    handle: async (item) => {
-      const fresh = await store.receive(item);
-      return fresh ? work(item) : { replies: [], thread: await threadOf(item.threadId), assessment: null };
-    },
+    thread: async (id) => threadOf(await store.findThread(id)),
+    handle: (item) =>
+      inTurn(item.threadId, async () =>
+        (await store.receive(item))
+          ? work(item)
+          : seen({ thread: threadOf(await store.findThread(item.threadId)) }),
+      ),
     catchUp: async () => {
       const left = await store.unhandled();
-      for (const item of left) await work(item);
+      for (const item of left) {
+        // One that fails again must not keep the others, or the start, waiting.
+        await inTurn(item.threadId, () => work(item)).catch((error: unknown) => parts.onTrouble(item, error));
+      }
       return left.length;
     },
-  };
-}
-
-function knowledgeAt(parts: EngineParts, at: string): Knowledge {
-  const { understand, wording, catalogue, shop, hours } = parts;
-  return {
-    understand,
-    wording,
-    catalogue: catalogue(),
-    shop,
-    presence: presenceAt(hours, at),
-    on: localDate(hours, at),
-  };
-}
-
-function caseOf(thread: Thread, assessment: Assessment, knowledge: Knowledge): Turn["case"] {
-  if (thread.case.state === "none") return null;
-  const { urgency, reason } = thread.case;
-  return { urgency, reason, brief: briefOf(thread, assessment, knowledge) };
-}
-
-/** Our own mistake: the message is kept, a person is told, the customer gets a kind line. */
-function troubled(
-  before: Thread,
-  item: InboxItem,
-  knowledge: Knowledge,
-): { readonly turn: Turn; readonly handled: Handled } {
-  const speaker = createSpeaker(knowledge.wording, before.explained);
-  const when = whenSentence(knowledge.presence, speaker);
-  const replies = [speaker.say("replies", "trouble", { when })];
-  const urgency = before.case.state === "none" ? "pump-down" : before.case.urgency;
-  const reason = "cannot-decide";
-  const thread: Thread = {
-    ...withLine(before, { from: "customer", text: item.text.slice(0, 600), at: item.at }),
-    case: { state: "waiting", urgency, reason },
-  };
-  const turn: Turn = {
-    item,
-    state: JSON.stringify(thread),
-    replies,
-    case: {
-      urgency,
-      reason,
-      brief: knowledge.wording.say("brief", "trouble", { words: item.text.slice(0, 300) }),
+    staff: async (item) => {
+      const row = await store.findCase(item.caseId);
+      if (!row) return refused("noCase", { id: item.caseId });
+      return inTurn(row.threadId, () => act(item)).catch((error: unknown) => {
+        parts.onTrouble({ id: item.id, threadId: row.threadId }, error);
+        return refused("mistake");
+      });
     },
-    erase: false,
+    tick: (at) => bringOnTime(parts, at, inTurn),
+    waiting: async (at) => waitingContent((await store.openCases()).map(caseOf), at, wording),
+    show: async (caseId, at) => {
+      const row = await store.findCase(caseId);
+      if (!row) return undefined;
+      const thread = threadOf(await store.findThread(row.threadId));
+      const events = (await store.events(caseId)).map(eventOf);
+      return caseContent(caseOf(row), thread, events, at, wording);
+    },
   };
-  return { turn, handled: { replies, thread, assessment: null } };
 }

@@ -57,3 +57,21 @@ export const CHOICE_ID_BYTES = 64;
 export function fitsChoice(id: string): boolean {
   return new TextEncoder().encode(id).length <= CHOICE_ID_BYTES;
 }
+
+/** The lane of a {@link laneKey}. Throws on a key that is none: it was not written by us. */
+export function laneOfKey(key: string): Lane {
+  const colon = key.indexOf(":");
+  const kind = colon < 0 ? key : key.slice(0, colon);
+  const rest = key.slice(colon + 1);
+  switch (kind) {
+    case "customer":
+      return { kind, threadId: rest };
+    case "case":
+      return { kind, caseId: Number(rest) };
+    case "desk":
+    case "on-call":
+      return { kind };
+    default:
+      throw new Error(`"${key}" is no lane`);
+  }
+}

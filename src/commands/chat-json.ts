@@ -32,7 +32,7 @@ export async function runChatJson({ catalogueFile, storeFile = ":memory:" }: Cha
   await answerJsonLines(lineSchema, async ({ thread: threadId, text, at }) => {
     const item = { id: `json:${randomUUID()}`, threadId, text, at: at ?? now() };
     const { replies, thread, assessment } = await engine.handle(item);
-    for (const { id } of await store.undelivered(threadId)) await store.delivered(id);
+    for (const { id } of await store.undelivered({ kind: "customer", threadId })) await store.delivered(id);
     const match = thread.hazard === null ? assessment?.match : null;
     return {
       thread: threadId,

@@ -5,6 +5,9 @@ const urgencyOf: Readonly<Record<CaseReason, Urgency>> = {
   "asked-for-person": "pump-down",
   "nothing-fits": "pump-down",
   "cannot-decide": "pump-down",
+  "sent-picture": "pump-down",
+  "wrote-again": "pump-down",
+  "danger-over": "pump-down",
   "verdict-ready": "ready-to-confirm",
 };
 

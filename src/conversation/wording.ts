@@ -12,6 +12,7 @@ export const wordingGroups = [
   "doubts",
   "work",
   "brief",
+  "desk",
 ] as const;
 export type WordingGroup = (typeof wordingGroups)[number];
 

@@ -1,3 +1,5 @@
+import { motorBySku } from "../catalogue/catalogue.ts";
+import { plainNumber } from "../catalogue/numbers.ts";
 import type { Assessment } from "../conversation/assess.ts";
 import type { Knowledge } from "../conversation/knowledge.ts";
 import { costOfLabel, costOfMotor, roundUsd, useOf } from "../conversation/money.ts";
@@ -8,30 +10,39 @@ import type { Wording } from "../conversation/wording.ts";
 import { motorCircuit } from "../engineering/circuits.ts";
 import { labelTotalHp } from "../engineering/power.ts";
 import { decisiveFinding, nearestMiss } from "../matching/explain.ts";
-import { matchStock } from "../matching/match.ts";
+import { judgeMotor, matchStock } from "../matching/match.ts";
 import { changeItems } from "../matching/parts.ts";
 import type { JudgedMotor } from "../matching/types.ts";
 import { isRatingName, ratings } from "../nameplate/vocabulary.ts";
+import type { DeskTurn } from "./acts/act.ts";
+import type { DeskCase } from "./case.ts";
 
 /** A brief is read on a phone: longer ones are cut at a line. */
 export const BRIEF_CHARACTERS = 1500;
 
-/** What staff need to pick a thread up cold, one phone screen; empty while the thread has no case. */
-export function briefOf(thread: Thread, assessment: Assessment, knowledge: Knowledge): string {
-  if (thread.case.state === "none") return "";
+type BriefedCase = Pick<DeskCase, "urgency" | "reason" | "offered">;
+
+/** What staff need to pick a thread up cold, one phone screen; with the evidence of any number on record. */
+export function briefOf(
+  open: BriefedCase,
+  thread: Thread,
+  assessment: Assessment,
+  { knowledge, numbers }: Pick<DeskTurn, "knowledge" | "numbers">,
+): string {
   const { wording } = knowledge;
   const lines = [
-    ...headLines(thread, wording),
+    ...headLines(open, thread, wording),
     ...labelLines(thread, assessment, wording),
     ...motorLines(assessment, knowledge),
+    ...recordLines(assessment, knowledge, numbers),
+    ...(open.offered === null ? [] : [wording.say("brief", "offered", { sku: open.offered })]),
     ...openLines(assessment, wording),
     ...lastWords(thread, wording),
   ];
-  return fit(lines);
+  return cut(lines);
 }
 
-function headLines({ case: open, hazard }: Thread, wording: Wording): readonly string[] {
-  if (open.state === "none") return [];
+function headLines(open: BriefedCase, { hazard }: Thread, wording: Wording): readonly string[] {
   const urgency = wording.say("brief", `urgency.${open.urgency}`);
   const reason = wording.say("brief", `reason.${open.reason}`);
   const head = wording.say("brief", "head", { urgency, reason });
@@ -132,6 +143,35 @@ function circuitLine({ motor: { label } }: JudgedMotor, wording: Wording): reado
   ];
 }
 
+/** Who put the label's number on record and when, also where the ratings speak against it. */
+function recordLines(
+  { nameplate, site }: Assessment,
+  knowledge: Knowledge,
+  numbers: DeskTurn["numbers"],
+): readonly string[] {
+  const typed = new Set((nameplate.modelNumbers ?? []).map(plainNumber));
+  const speaker = createSpeaker(knowledge.wording, terms);
+  return numbers
+    .filter(({ number }) => typed.has(plainNumber(number)))
+    .slice(-RECORDS_SHOWN)
+    .flatMap(({ number, sku, by, at, caseId }) => {
+      const motor = motorBySku(knowledge.catalogue, sku);
+      if (!motor) return [];
+      const judged = judgeMotor({ nameplate, site, on: knowledge.on }, motor);
+      const against = judged.verdict === "no-fit" ? decisiveFinding(judged) : undefined;
+      if (against) {
+        const reason = speaker.say("reasons", against.reason, against.values);
+        return [speaker.say("brief", "record.contradicted", { number, sku, reason })];
+      }
+      const evidence = { number, sku, name: by.name, date: at.slice(0, 10) };
+      return caseId === null
+        ? [speaker.say("brief", "record.erased", evidence)]
+        : [speaker.say("brief", "record", { ...evidence, case: caseId })];
+    });
+}
+
+const RECORDS_SHOWN = 2;
+
 function openLines({ match, ask }: Assessment, wording: Wording): readonly string[] {
   const unsettled = (match?.motors[0]?.findings ?? []).flatMap(({ outcome, needs }) =>
     outcome === "not-known" ? needs : [],
@@ -152,7 +192,7 @@ function oneLine(text: string): string {
   return flat.length > 160 ? `${flat.slice(0, 159)}…` : flat;
 }
 
-function fit(lines: readonly string[]): string {
+function cut(lines: readonly string[]): string {
   const kept: string[] = [];
   let length = 0;
   for (const line of lines) {

@@ -1,4 +1,5 @@
-import type { CaseReason, Urgency } from "../conversation/thread.ts";
+import type { CaseReason, Thread, Urgency } from "../conversation/thread.ts";
+import type { Finding } from "../matching/types.ts";
 import type { Hazard } from "../nameplate/reading.ts";
 import type { StaffMember } from "../staff.ts";
 import type { OutcomeName } from "./outcomes.ts";
@@ -21,6 +22,14 @@ export type Standing =
 
 export type CaseState = Standing["state"];
 
+/** A rule's word on a motor, as kept with a sale. */
+export type KeptFinding = Pick<Finding, "rule" | "outcome" | "reason" | "values">;
+
+export interface Sale {
+  readonly sku: string;
+  readonly findings: readonly KeptFinding[];
+}
+
 /** A customer's matter on the desk. Plain data: it is stored as JSON. A customer has at most one that is not closed. */
 export interface DeskCase {
   readonly id: number;
@@ -32,6 +41,10 @@ export interface DeskCase {
   readonly alerted: { readonly hazard: Hazard; readonly at: string } | null;
   /** The motor a person has offered, by stock number. */
   readonly offered: string | null;
+  /** The motor the rules put first, by stock number; null while none fits or nothing is decided. */
+  readonly fits: string | null;
+  /** The motor that was sold, and what the rules said of it then; null when none was. */
+  readonly sale: Sale | null;
   /** One line on what the customer has and what fits, for lists and titles. */
   readonly headline: string;
   readonly brief: string;
@@ -65,4 +78,33 @@ export interface CaseEvent {
   readonly by: StaffMember | null;
   readonly kind: EventKind;
   readonly text: string;
+}
+
+/** The thread with its mirror of the case: what `step` must know of the desk. */
+export function mirrored(thread: Thread, { standing, urgency, reason }: DeskCase): Thread {
+  const open = standing.state === "waiting" || standing.state === "taken";
+  return { ...thread, case: open ? { state: standing.state, urgency, reason } : { state: "none" } };
+}
+
+/** A new case, waiting from `at` (ISO instant). Brief and headline follow when it is presented. */
+export function openedCase(
+  id: number,
+  threadId: string,
+  { urgency, reason, at }: { readonly urgency: Urgency; readonly reason: CaseReason; readonly at: string },
+): DeskCase {
+  return {
+    id,
+    threadId,
+    urgency,
+    reason,
+    standing: { state: "waiting", since: at },
+    alerted: null,
+    offered: null,
+    fits: null,
+    sale: null,
+    headline: "",
+    brief: "",
+    openedAt: at,
+    updatedAt: at,
+  };
 }

@@ -19,8 +19,8 @@ export interface EngineParts {
   readonly catalogue: () => Catalogue;
   readonly shop: Shop;
   readonly hours: DeskHours;
-  /** Told of a message that made the code throw; must not throw itself. */
-  readonly onTrouble: (item: InboxItem, error: unknown) => void;
+  /** Told of a message or act that made the code throw; must not throw itself. */
+  readonly onTrouble: (item: Pick<InboxItem, "id" | "threadId">, error: unknown) => void;
 }
 
 /** What one message led to. Its replies wait in the store's outbox; here they are for callers that script. */

@@ -49,4 +49,109 @@ export const migrations: readonly string[] = [
     value TEXT NOT NULL
   ) STRICT;
   `,
+  // Cases as documents with four states and a history; messages with lanes; numbers on record; versions.
+  `
+  ALTER TABLE threads ADD COLUMN version INTEGER NOT NULL DEFAULT 1;
+  ALTER TABLE inbox ADD COLUMN attachments TEXT CHECK (attachments IS NULL OR json_valid(attachments));
+
+  CREATE TABLE counters (name TEXT PRIMARY KEY, value INTEGER NOT NULL) STRICT;
+  INSERT INTO counters VALUES ('thread', 1), ('numbers', 0), ('case', (SELECT coalesce(max(id), 0) FROM cases));
+
+  ALTER TABLE outbox RENAME TO outbox_1;
+  CREATE TABLE outbox (
+    id INTEGER PRIMARY KEY AUTOINCREMENT,
+    lane TEXT NOT NULL,
+    slot TEXT,
+    content TEXT NOT NULL CHECK (json_valid(content)),
+    created_at TEXT NOT NULL,
+    state TEXT NOT NULL DEFAULT 'waiting' CHECK (state IN ('waiting', 'delivered', 'parked')),
+    attempts INTEGER NOT NULL DEFAULT 0,
+    retry_at TEXT,
+    error TEXT
+  ) STRICT;
+  INSERT INTO outbox (id, lane, content, created_at, state)
+    SELECT id, 'customer:' || thread_id, json_object('text', text), created_at,
+           iif(delivered = 1, 'delivered', 'waiting')
+    FROM outbox_1;
+  DROP TABLE outbox_1;
+  CREATE INDEX outbox_waiting ON outbox (lane, id) WHERE state = 'waiting';
+  CREATE INDEX outbox_lane ON outbox (lane);
+
+  ALTER TABLE cases RENAME TO cases_1;
+  DROP INDEX one_open_case;
+  CREATE TABLE cases (
+    id INTEGER PRIMARY KEY,
+    thread_id TEXT NOT NULL,
+    state TEXT NOT NULL CHECK (state IN ('waiting', 'taken', 'with-bot', 'closed')),
+    urgency TEXT NOT NULL,
+    doc TEXT NOT NULL CHECK (json_valid(doc)),
+    opened_at TEXT NOT NULL,
+    updated_at TEXT NOT NULL
+  ) STRICT;
+  INSERT INTO cases (id, thread_id, state, urgency, doc, opened_at, updated_at)
+    SELECT id, thread_id, 'waiting', urgency,
+           json_object('id', id, 'threadId', thread_id, 'urgency', urgency, 'reason', reason,
+                       'standing', json_object('state', 'waiting', 'since', opened_at), 'alerted', NULL,
+                       'offered', NULL, 'fits', NULL, 'sale', NULL, 'headline', '', 'brief', brief,
+                       'openedAt', opened_at, 'updatedAt', updated_at),
+           opened_at, updated_at
+    FROM cases_1 WHERE state <> 'closed';
+  DROP TABLE cases_1;
+  CREATE UNIQUE INDEX one_open_case ON cases (thread_id) WHERE state <> 'closed';
+  CREATE INDEX cases_thread ON cases (thread_id, id);
+
+  CREATE TABLE case_events (
+    id INTEGER PRIMARY KEY,
+    case_id INTEGER NOT NULL REFERENCES cases (id) ON DELETE CASCADE,
+    at TEXT NOT NULL,
+    by_id TEXT,
+    by_name TEXT,
+    kind TEXT NOT NULL,
+    text TEXT NOT NULL
+  ) STRICT;
+  CREATE INDEX case_events_case ON case_events (case_id, id);
+
+  CREATE TABLE acts (
+    id TEXT PRIMARY KEY,
+    case_id INTEGER NOT NULL,
+    at TEXT NOT NULL,
+    done INTEGER NOT NULL CHECK (done IN (0, 1)),
+    answer TEXT NOT NULL
+  ) STRICT;
+
+  CREATE TABLE notices (key TEXT PRIMARY KEY, at TEXT NOT NULL) STRICT;
+
+  CREATE TABLE numbers (
+    id INTEGER PRIMARY KEY AUTOINCREMENT,
+    number TEXT NOT NULL,
+    sku TEXT NOT NULL,
+    case_id INTEGER REFERENCES cases (id) ON DELETE SET NULL,
+    by_id TEXT NOT NULL,
+    by_name TEXT NOT NULL,
+    at TEXT NOT NULL,
+    standing TEXT NOT NULL DEFAULT 'used' CHECK (standing IN ('used', 'withdrawn', 'struck')),
+    ended_by_id TEXT,
+    ended_by_name TEXT,
+    ended_at TEXT
+  ) STRICT;
+
+  CREATE TABLE doubted (
+    id INTEGER PRIMARY KEY,
+    case_id INTEGER REFERENCES cases (id) ON DELETE SET NULL,
+    sku TEXT NOT NULL,
+    finding TEXT NOT NULL CHECK (json_valid(finding)),
+    by_id TEXT NOT NULL,
+    by_name TEXT NOT NULL,
+    at TEXT NOT NULL
+  ) STRICT;
+
+  CREATE TABLE links (
+    channel TEXT NOT NULL,
+    theirs TEXT NOT NULL,
+    lane TEXT NOT NULL,
+    kind TEXT NOT NULL,
+    PRIMARY KEY (channel, theirs)
+  ) STRICT;
+  CREATE INDEX links_lane ON links (channel, lane);
+  `,
 ];

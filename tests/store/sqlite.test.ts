@@ -1,133 +1,61 @@
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import Database from "better-sqlite3";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { migrations } from "../../src/store/migrations.ts";
+import { openDatabase } from "../../src/store/sqlite/database.ts";
 import { openSqliteStore } from "../../src/store/sqlite.ts";
-import { type InboxItem, StoreError, type Turn } from "../../src/store/store.ts";
+import { StoreError } from "../../src/store/store.ts";
+import { storeContract } from "./contract.ts";
 
-let folder: string;
-let file: string;
-beforeEach(() => {
-  folder = mkdtempSync(join(tmpdir(), "store-"));
-  file = join(folder, "desk.sqlite");
-});
-afterEach(() => rmSync(folder, { recursive: true, force: true }));
-
-const item = (id: string, text = "56Y"): InboxItem => ({
-  id,
-  threadId: "ana",
-  text,
-  at: "2026-11-25T10:00:00Z",
-});
-const turn = (id: string, over: Partial<Turn> = {}): Turn => ({
-  item: item(id),
-  state: '{"facts":{}}',
-  replies: ["Got it."],
-  case: null,
-  erase: false,
-  ...over,
+storeContract("the SQLite store", () => {
+  const folder = mkdtempSync(join(tmpdir(), "store-"));
+  const reopen = () => openSqliteStore(join(folder, "desk.sqlite"));
+  return { store: reopen(), reopen, cleanUp: () => rmSync(folder, { recursive: true, force: true }) };
 });
 
-describe("the SQLite store", () => {
-  test("a message is taken once, however often it is delivered", async () => {
-    const store = openSqliteStore(file);
-    expect(await store.receive(item("update:1"))).toBe(true);
-    expect(await store.receive(item("update:1"))).toBe(false);
-    expect(await store.unhandled()).toHaveLength(1);
-    await store.close();
+describe("the file", () => {
+  let folder: string;
+  let file: string;
+  beforeEach(() => {
+    folder = mkdtempSync(join(tmpdir(), "store-"));
+    file = join(folder, "desk.sqlite");
+  });
+  afterEach(() => rmSync(folder, { recursive: true, force: true }));
+
+  test("two programs on one file see each other's work and never write over it", async () => {
+    const bot = openSqliteStore(file);
+    const terminal = openSqliteStore(file);
+    const at = "2026-11-25T16:00:00.000Z";
+    const thread = { id: "ana", state: '{"by":"bot"}', version: 0 };
+    expect(await bot.commit({ at, thread, outgoing: [] })).toBe("done");
+    expect(await terminal.commit({ at, thread, outgoing: [] })).toBe("stale");
+    const { version = 0 } = (await terminal.findThread("ana")) ?? {};
+    expect(await terminal.commit({ at, thread: { ...thread, version }, outgoing: [] })).toBe("done");
+    await bot.close();
+    await terminal.close();
   });
 
-  test("what was received and not handled is still there after a restart", async () => {
-    const before = openSqliteStore(file);
-    await before.receive(item("update:1", "1.5 hp"));
-    await before.close();
-    const after = openSqliteStore(file);
-    expect(await after.unhandled()).toEqual([item("update:1", "1.5 hp")]);
-    await after.close();
-  });
-
-  test("thread, replies and case of one message are kept together", async () => {
+  test("a customer's words are nowhere in the file after an erasure", async () => {
     const store = openSqliteStore(file);
-    await store.receive(item("update:1"));
-    await store.commit(
-      turn("update:1", { case: { urgency: "pump-down", reason: "asked-for-person", brief: "Has: 56Y" } }),
-    );
-    expect(await store.findThread("ana")).toBe('{"facts":{}}');
-    expect(await store.undelivered()).toMatchObject([{ threadId: "ana", text: "Got it." }]);
-    expect(await store.openCase("ana")).toMatchObject({
-      urgency: "pump-down",
-      state: "waiting",
-      brief: "Has: 56Y",
+    const at = "2026-11-25T16:00:00.000Z";
+    const secret = "call me at 555-0199";
+    await store.receive({ id: "u1", threadId: "ana", text: secret, at });
+    await store.commit({
+      at,
+      handled: "u1",
+      thread: { id: "ana", state: JSON.stringify({ said: secret }), version: 0 },
+      outgoing: [{ lane: { kind: "customer", threadId: "ana" }, content: { text: secret } }],
     });
-    expect(await store.unhandled()).toEqual([]);
+    const { version = 0 } = (await store.findThread("ana")) ?? {};
+    const found = () =>
+      readdirSync(folder).filter((name) => readFileSync(join(folder, name)).includes("555-0199"));
+    expect(found()).not.toEqual([]);
+    await store.commit({ at, erase: true, thread: { id: "ana", state: "{}", version }, outgoing: [] });
+    expect(found()).toEqual([]);
     await store.close();
-  });
-
-  test("a turn that cannot be stored leaves nothing behind", async () => {
-    const store = openSqliteStore(file);
-    await store.receive(item("update:1"));
-    await expect(store.commit(turn("update:1", { state: "not json" }))).rejects.toThrow();
-    expect(await store.findThread("ana")).toBeUndefined();
-    expect(await store.undelivered()).toEqual([]);
-    expect(await store.unhandled()).toHaveLength(1);
-    await store.close();
-  });
-
-  test("a case is opened once and refreshed after that", async () => {
-    const store = openSqliteStore(file);
-    for (const [id, brief] of [
-      ["update:1", "first"],
-      ["update:2", "second"],
-    ] as const) {
-      await store.receive(item(id));
-      await store.commit(turn(id, { case: { urgency: "pump-down", reason: "nothing-fits", brief } }));
-    }
-    expect((await store.cases()).map(({ brief }) => brief)).toEqual(["second"]);
-    await store.close();
-  });
-
-  test("replies are given out in order and only until they are delivered", async () => {
-    const store = openSqliteStore(file);
-    await store.receive(item("update:1"));
-    await store.commit(turn("update:1", { replies: ["one", "two"] }));
-    const [first] = await store.undelivered("ana");
-    await store.delivered(first!.id);
-    expect((await store.undelivered("ana")).map(({ text }) => text)).toEqual(["two"]);
-    await store.close();
-  });
-
-  test("erasing takes everything of the thread but the last word", async () => {
-    const store = openSqliteStore(file);
-    await store.receive(item("update:1", "my number is 555-0100"));
-    await store.commit(
-      turn("update:1", { case: { urgency: "pump-down", reason: "nothing-fits", brief: "x" } }),
-    );
-    await store.receive(item("update:2", "delete my data"));
-    await store.commit(turn("update:2", { erase: true, replies: ["Done."] }));
-    await store.close();
-    const raw = new Database(file, { readonly: true });
-    const count = (table: string) =>
-      (raw.prepare(`SELECT count(*) AS n FROM ${table}`).get() as { n: number }).n;
-    expect([count("threads"), count("inbox"), count("cases"), count("outbox")]).toEqual([0, 0, 0, 1]);
-    raw.close();
-  });
-
-  test("a stock is replaced as a whole, and a doubled number changes nothing", async () => {
-    const store = openSqliteStore(file);
-    const motor = { sku: "A-1", maker: "", description: "", label: { hp: 1 }, inStock: 1, replaces: [] };
-    await store.replaceStock([motor], "2026-11-20");
-    await expect(
-      store.replaceStock(
-        [
-          { ...motor, sku: "B" },
-          { ...motor, sku: "B" },
-        ],
-        "2026-11-25",
-      ),
-    ).rejects.toThrow();
-    expect(await store.stock()).toEqual({ motors: [motor], importedOn: "2026-11-20" });
-    await store.close();
+    expect(found()).toEqual([]);
   });
 
   test("a file that is no database is a clear error with the file's name", () => {
@@ -142,5 +70,58 @@ describe("the SQLite store", () => {
     raw.pragma("user_version = 99");
     raw.close();
     expect(() => openSqliteStore(file)).toThrow(/newer version/);
+  });
+
+  describe("of an earlier version", () => {
+    beforeEach(() => {
+      const old = openDatabase(file, migrations.slice(0, 1));
+      old.exec(`
+        INSERT INTO threads VALUES ('ana', '{"facts":{}}', '2026-11-20T10:00:00Z');
+        INSERT INTO inbox (id, thread_id, text, at) VALUES ('u1', 'ana', '56Y', '2026-11-20T10:00:00Z');
+        INSERT INTO outbox (id, thread_id, text, created_at, delivered) VALUES
+          (1, 'ana', 'old and said', '2026-11-20T10:00:00Z', 1), (2, 'ana', 'still "to say"', '2026-11-20T10:00:01Z', 0);
+        INSERT INTO cases (id, thread_id, urgency, reason, state, brief, opened_at, updated_at) VALUES
+          (7, 'ana', 'danger', 'danger', 'waiting', 'Has: 56Y', '2026-11-20T10:00:00Z', '2026-11-20T10:00:01Z');
+      `);
+      old.close();
+    });
+
+    test("keeps threads, messages on their way and cases", async () => {
+      const store = openSqliteStore(file);
+      expect(await store.findThread("ana")).toEqual({ state: '{"facts":{}}', version: 1 });
+      expect(await store.unhandled()).toMatchObject([{ id: "u1", text: "56Y" }]);
+      expect(await store.undelivered()).toMatchObject([
+        { id: 2, lane: { kind: "customer", threadId: "ana" }, content: { text: 'still "to say"' } },
+      ]);
+      const row = await store.latestCase("ana");
+      expect(row).toMatchObject({ id: 7, state: "waiting", urgency: "danger" });
+      expect(JSON.parse(row!.doc)).toMatchObject({
+        reason: "danger",
+        brief: "Has: 56Y",
+        standing: { state: "waiting", since: "2026-11-20T10:00:00Z" },
+      });
+      expect(await store.newCaseId()).toBe(8);
+      await store.close();
+    });
+
+    test("is copied beside itself first, whole and as it was", async () => {
+      await openSqliteStore(file).close();
+      const copy = new Database(`${file}.before-step-2`, { readonly: true });
+      expect(copy.pragma("integrity_check", { simple: true })).toBe("ok");
+      expect(copy.pragma("user_version", { simple: true })).toBe(1);
+      expect(copy.prepare("SELECT brief FROM cases").pluck().all()).toEqual(["Has: 56Y"]);
+      copy.close();
+    });
+
+    test("stays as it is when a step fails, and the next try makes a copy of its own", () => {
+      const broken = [migrations[0] ?? "", "CREATE TABLE half (x); THIS IS NOT SQL;"];
+      expect(() => openDatabase(file, broken)).toThrow(StoreError);
+      expect(() => openDatabase(file, broken)).toThrow(StoreError);
+      const raw = new Database(file, { readonly: true });
+      expect(raw.pragma("user_version", { simple: true })).toBe(1);
+      expect(raw.prepare("SELECT count(*) FROM sqlite_master WHERE name = 'half'").pluck().get()).toBe(0);
+      raw.close();
+      expect(readdirSync(folder).filter((name) => name.includes("before-step"))).toHaveLength(2);
+    });
   });
 });

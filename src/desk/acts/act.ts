@@ -1,10 +1,9 @@
 import type { NumberOnRecord } from "../../catalogue/numbers-on-record.ts";
 import type { Knowledge } from "../../conversation/knowledge.ts";
 import type { Thread, Urgency } from "../../conversation/thread.ts";
-import type { Finding } from "../../matching/types.ts";
 import type { Content } from "../../outgoing.ts";
 import type { StaffMember } from "../../staff.ts";
-import type { CaseEvent, DeskCase } from "../case.ts";
+import type { CaseEvent, DeskCase, KeptFinding } from "../case.ts";
 import type { OutcomeName } from "../outcomes.ts";
 
 /** What a member of staff does with a case. */
@@ -37,6 +36,8 @@ export interface DeskTurn<A extends Act = Act> {
   readonly knowledge: Knowledge;
   /** Numbers on record that are used. */
   readonly numbers: readonly NumberOnRecord[];
+  /** False when the customer has a newer case. */
+  readonly newest: boolean;
 }
 
 /** What becomes of the numbers on record. */
@@ -47,7 +48,7 @@ export type NumberChange =
 /** A finding that a part which came back speaks against. */
 export interface DoubtedFinding {
   readonly sku: string;
-  readonly finding: Pick<Finding, "rule" | "outcome" | "reason" | "values">;
+  readonly finding: KeptFinding;
 }
 
 /** What an act leads to; committed as a whole. */

@@ -1,0 +1,79 @@
+import { existsSync, mkdirSync } from "node:fs";
+import { dirname } from "node:path";
+import Database from "better-sqlite3";
+import { migrations } from "../migrations.ts";
+import { StoreError } from "../store.ts";
+
+export type Db = Database.Database;
+
+/**
+ * Opens (or creates) the database and brings its schema up to date. Throws {@link StoreError} when the file
+ * cannot be opened, is damaged, or was written by a newer version.
+ */
+export function openDatabase(file: string, steps: readonly string[] = migrations): Db {
+  let db: Db | undefined;
+  try {
+    if (file !== ":memory:") mkdirSync(dirname(file), { recursive: true });
+    db = new Database(file);
+    db.pragma("busy_timeout = 5000");
+    db.pragma("journal_mode = WAL");
+    db.pragma("synchronous = FULL");
+    db.pragma("foreign_keys = ON");
+    // What a customer had erased must not stay readable in free pages of the file.
+    db.pragma("secure_delete = ON");
+    migrate(db, file, steps);
+    return db;
+  } catch (cause) {
+    db?.close();
+    if (cause instanceof StoreError) throw cause;
+    throw new StoreError(
+      `${file}: the store cannot be opened (${(cause as Error).message}). Check that the folder exists and can be written, or choose another file with --store.`,
+      { cause },
+    );
+  }
+}
+
+const stepsTaken = (db: Db) => db.pragma("user_version", { simple: true }) as number;
+
+/** All missing steps in one transaction, after a copy of the file was put beside it. */
+function migrate(db: Db, file: string, steps: readonly string[]): void {
+  const taken = stepsTaken(db);
+  if (taken > steps.length) {
+    throw new StoreError(
+      `${file}: written by a newer version of nameplate-desk. Update the program, or use another file.`,
+    );
+  }
+  if (taken === steps.length) return;
+  if (taken > 0 && file !== ":memory:") copyBefore(db, file, taken);
+  const takeSteps = db.transaction(() => {
+    // Read again inside: another process may have taken them while this one waited for the lock.
+    const first = stepsTaken(db);
+    for (const step of steps.slice(first)) db.exec(step);
+    db.pragma(`user_version = ${steps.length}`);
+  });
+  takeSteps.immediate();
+}
+
+/** A whole, checked copy of the database as it was, never over an earlier one. */
+function copyBefore(db: Db, file: string, taken: number): void {
+  let copy = `${file}.before-step-${taken + 1}`;
+  for (let n = 2; existsSync(copy); n++) copy = `${file}.before-step-${taken + 1}.${n}`;
+  db.prepare("VACUUM INTO ?").run(copy);
+  const check = new Database(copy, { readonly: true });
+  try {
+    const state = check.pragma("quick_check", { simple: true });
+    if (state !== "ok") {
+      throw new StoreError(
+        `${copy}: the copy made before the update is damaged (${String(state)}). Nothing was changed.`,
+      );
+    }
+  } finally {
+    check.close();
+  }
+}
+
+/** A named counter's next value. */
+export function nextOf(db: Db): (name: "thread" | "numbers" | "case") => number {
+  const next = db.prepare("UPDATE counters SET value = value + 1 WHERE name = ? RETURNING value").pluck();
+  return (name) => next.get(name) as number;
+}

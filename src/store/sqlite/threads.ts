@@ -1,0 +1,50 @@
+import type { Attachment } from "../../outgoing.ts";
+import type { InboxItem, Store, StoredThread } from "../store.ts";
+import { type Db, nextOf } from "./database.ts";
+
+type InboxRow = Omit<InboxItem, "attachments"> & { readonly attachments: string | null };
+
+const itemOf = ({ attachments, ...item }: InboxRow): InboxItem =>
+  attachments === null ? item : { ...item, attachments: JSON.parse(attachments) as Attachment[] };
+
+/** Threads and the messages that came in. */
+export function threadsOf(db: Db) {
+  const find = db.prepare("SELECT state, version FROM threads WHERE id = ?");
+  const versionOf = db.prepare("SELECT version FROM threads WHERE id = ?").pluck();
+  const save = db.prepare(
+    `INSERT INTO threads (id, state, version, updated_at) VALUES (?, ?, ?, ?)
+     ON CONFLICT (id) DO UPDATE SET state = excluded.state, version = excluded.version, updated_at = excluded.updated_at`,
+  );
+  const receive = db.prepare(
+    "INSERT INTO inbox (id, thread_id, text, at, attachments) VALUES (?, ?, ?, ?, ?) ON CONFLICT (id) DO NOTHING",
+  );
+  const unhandled = db.prepare(
+    "SELECT id, thread_id AS threadId, text, at, attachments FROM inbox WHERE handled = 0 ORDER BY seq",
+  );
+  const markHandled = db.prepare("UPDATE inbox SET handled = 1 WHERE id = ? AND handled = 0");
+  const eraseInbox = db.prepare(
+    "UPDATE inbox SET text = '', attachments = NULL, thread_id = '', handled = 1 WHERE thread_id = ?",
+  );
+  const eraseThread = db.prepare("DELETE FROM threads WHERE id = ?");
+  const next = nextOf(db);
+
+  const methods: Pick<Store, "findThread" | "receive" | "unhandled"> = {
+    findThread: async (threadId) => find.get(threadId) as StoredThread | undefined,
+    receive: async ({ id, threadId, text, at, attachments }) =>
+      receive.run(id, threadId, text, at, attachments === undefined ? null : JSON.stringify(attachments))
+        .changes === 1,
+    unhandled: async () => (unhandled.all() as InboxRow[]).map(itemOf),
+  };
+  return {
+    methods,
+    /** False when the message was handled before. */
+    markHandled: (id: string) => markHandled.run(id).changes === 1,
+    isCurrent: (id: string, version: number) => ((versionOf.get(id) as number | undefined) ?? 0) === version,
+    save: (id: string, state: string, at: string) => save.run(id, state, next("thread"), at),
+    /** Ids of messages stay, without text or thread: a message that is delivered twice stays erased. */
+    erase: (id: string) => {
+      eraseInbox.run(id);
+      eraseThread.run(id);
+    },
+  };
+}
