@@ -36,6 +36,8 @@ export function electricsCandidates(
     add([...volts], 3, stockedAlike * threePhaseShare);
   }
 
+  // A plate that contradicts itself: nothing in the trade is like it.
+  if (plates.length === 0) plates.push({ volts: nameplate.volts, phase: nameplate.phase ?? 1, alike: 0 });
   if (site.supplyVolts !== undefined) {
     return plates.map(({ volts, phase, alike }) => ({ values: only(asked, { volts, phase }), alike }));
   }

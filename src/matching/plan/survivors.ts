@@ -1,4 +1,5 @@
 import type { RatingName } from "../../nameplate/vocabulary.ts";
+import { totalHpOf } from "../deduced.ts";
 import type { FindingOf } from "../stock-index/aspects.ts";
 import { type Cell, groupingRules } from "../stock-index/cells.ts";
 import type { StockIndex } from "../stock-index.ts";
@@ -81,7 +82,7 @@ const datesByStock = new WeakMap<StockIndex, { readonly on: string; readonly wor
 
 /**
  * What current and date of manufacture leave of a cell: some motors without a fault, some with work, none (0).
- * Dates are looked at once a day; currents only where both amps and supply are known.
+ * Dates are looked at once a day; currents only where amps, supply and horsepower are known.
  */
 function workByCell(
   index: StockIndex,
@@ -89,15 +90,16 @@ function workByCell(
   find: FindingOf,
 ): (cell: Cell) => number {
   const { sale, current } = index.aspects;
-  const comparesAmps =
-    site.supplyVolts !== undefined && (nameplate.amps ?? nameplate.serviceFactorAmps) !== undefined;
+  const amps = nameplate.volts && (nameplate.amps ?? nameplate.serviceFactorAmps);
+  // Before the horsepower is known tens of thousands of motors are left, and no current settles anything yet.
+  const comparesAmps = amps && site.supplyVolts !== undefined && totalHpOf(nameplate) !== undefined;
   const look = ({ motors }: Cell): number => {
     let work = 0;
     for (const at of motors) {
       const date = find("sale", sale.kindOf[at] ?? 0).outcome;
       if (date === "rules-out") continue;
-      const amps = comparesAmps ? find("current", current.kindOf[at] ?? 0).outcome : "holds";
-      work |= date === "needs-work" || amps === "needs-work" ? someWork : someClean;
+      const load = comparesAmps ? find("current", current.kindOf[at] ?? 0).outcome : "holds";
+      work |= date === "needs-work" || load === "needs-work" ? someWork : someClean;
       if (work === (someClean | someWork)) break;
     }
     return work;

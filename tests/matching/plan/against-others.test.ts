@@ -11,7 +11,7 @@ describe("messages until the verdict", () => {
   it("are within 5 % of the least possible on small stocks", { timeout: 60_000 }, () => {
     let least = 0;
     let asked = 0;
-    for (const { stock, opening, customers } of smallCrowds([8, 15, 25], 16)) {
+    for (const { stock, opening, customers } of smallCrowds([8, 15, 25], 12)) {
       least += leastMessages(opening, customers, stock) * customers.length;
       asked += playAll(
         planned,
@@ -19,7 +19,7 @@ describe("messages until the verdict", () => {
         stock,
       ).messages;
     }
-    expect(least).toBeGreaterThan(100);
+    expect(least).toBeGreaterThan(60);
     expect(asked / least).toBeLessThanOrEqual(1.05);
     // Nobody can do better than the best: otherwise the comparison itself is wrong.
     expect(asked / least).toBeGreaterThanOrEqual(1);

@@ -71,6 +71,39 @@ describe("what is asked", () => {
     }
   });
 
+  it("stays sensible on labels that contradict themselves", () => {
+    const random = randomFrom(24);
+    const stock = withGaps(makeStock(30, 25), 26, 0.3);
+    const strange: Record<string, readonly unknown[]> = {
+      volts: [[115], [460], [12], [230, 115, 208]],
+      phase: [1, 3],
+      frame: ["56", "48Z", "213", "56Y"],
+      flange: ["round", "through-bolt"],
+      shaft: ["keyed"],
+      hp: [0.01, 1.5, 400],
+      serviceFactor: [0.5, 1.65, 9],
+      kw: [1.1],
+      rpm: [[3450], [17], [3450, 2850, 1725], [9000]],
+      speedKind: ["two", "variable"],
+      amps: [[0.1], [30, 3]],
+      hz: [[50], [50, 60], [400]],
+      supplyVolts: [12, 208, 277],
+      breakerPoles: [1, 2, 3],
+    };
+    let undecided = 0;
+    for (let round = 0; round < 400; round++) {
+      const told = Object.entries(strange).filter(() => random() < 0.35);
+      const values = Object.fromEntries(told.map(([rating, of]) => [rating, pick(random, of)]));
+      const question = tell({ nameplate: {}, site: {}, on }, values);
+      const ask = planQuestions(question, stock, { unaskable: none });
+      expect(new Set(ask).size).toBe(ask.length);
+      expect(ask.filter((rating) => rating in values)).toEqual([]);
+      if (matchStock(question, stock).verdict === "undecided") undecided += 1;
+      else expect(ask).toEqual([]);
+    }
+    expect(undecided).toBeGreaterThan(50);
+  });
+
   it("gives the same questions whatever the order of the stock", () => {
     const random = randomFrom(22);
     const stock = makeStock(80, 23);
@@ -233,7 +266,7 @@ describe("no question is asked whose answer could not matter", () => {
     let asked = 0;
     let settling = 0;
     for (const stock of [makeStock(10, 32), withGaps(makeStock(24, 33), 34), makeStock(40, 35)]) {
-      for (let round = 0; round < 70; round++) {
+      for (let round = 0; round < 50; round++) {
         const question = partOf(random, truth(random, stock), pick(random, [0.2, 0.5, 0.8]));
         const unaskable = new Set<RatingName>(ladderRatings.filter(() => random() < 0.1));
         const ask = planQuestions(question, stock, { unaskable });
@@ -250,7 +283,7 @@ describe("no question is asked whose answer could not matter", () => {
         }
       }
     }
-    expect(asked).toBeGreaterThan(200);
+    expect(asked).toBeGreaterThan(150);
     expect(settling / asked).toBeLessThan(0.03);
   });
 });
