@@ -110,6 +110,9 @@ export interface Clause {
   readonly sentence: number;
   /** What ends it: a mark, a line end, a turning word, or nothing. */
   readonly closing: string;
+  /** Line ends after it: one, or two for an empty line. */
+  readonly lines: 0 | 1 | 2;
+  /** It begins as a question does. */
   readonly opener: boolean;
 }
 
@@ -157,69 +160,67 @@ const starters = new Set([
 const openers = new Set(questionOpeners);
 
 export function clausesOf(tokens: readonly Token[], cues: readonly Cue[]): Clause[] {
-  const subjects = new Set(
-    cues
-      .filter(
-        ({ kind }) =>
-          kind === "home" || kind === "thing" || kind === "person" || kind === "earlier" || kind === "wish",
-      )
-      .map(({ start }) => start),
-  );
+  const subjects = new Set(cues.filter(({ kind }) => subjectKinds.has(kind)).map(({ start }) => start));
   const clauses: Clause[] = [];
   let start = 0;
   let sentence = 0;
-  const close = (end: number, next: number, closing: string, last: boolean) => {
-    if (end > start) clauses.push({ start, end, sentence, closing, opener: opens(tokens, start, end) });
-    start = next;
-    if (last) sentence += 1;
-  };
-  for (let at = 0; at < tokens.length; at++) {
+  for (let at = 0; at <= tokens.length; at++) {
+    const end =
+      at === tokens.length ? { closing: "", sentence: true, words: true } : boundary(tokens, at, subjects);
+    if (!end || (end.words && at === start && at < tokens.length)) continue;
+    if (at > start)
+      clauses.push({
+        start,
+        end: at,
+        sentence,
+        closing: end.closing,
+        lines: 0,
+        opener: opens(tokens, start, at),
+      });
     const token = tokens[at];
-    if (!token) continue;
-    if (token.kind === "break") close(at, at + 1, token.blank ? "\n\n" : "\n", true);
-    else if (token.kind === "mark") {
-      if (
-        token.norm === "." ||
-        token.norm === "!" ||
-        token.norm === "?" ||
-        token.norm === ";" ||
-        token.norm === "…"
-      ) {
-        const next = tokens[at + 1];
-        const abbreviation = token.norm === "." && next?.kind !== "break" && next?.glued;
-        if (!abbreviation)
-          close(
-            at,
-            at + 1,
-            token.norm,
-            !(
-              token.norm === "." &&
-              shortWord(tokens[at - 1]) &&
-              (next?.kind === "number" || next?.kind === "code")
-            ),
-          );
-      } else if (token.norm === ",") close(at, at + 1, ",", false);
-      else if (token.norm === "(" || token.norm === ")") close(at, at + 1, token.norm, false);
-      else if (
-        token.norm === "-" &&
-        !token.glued &&
-        !tokens[at + 1]?.glued &&
-        !(tokens[at - 1]?.kind === "number" && tokens[at + 1]?.kind === "number")
-      )
-        close(at, at + 1, "-", false);
-    } else if (token.kind === "word" && at > start && !token.glued) {
-      const next = tokens[at + 1];
-      if (turning.has(token.norm)) close(at, at, token.norm, false);
-      else if (
-        (token.norm === "and" || token.norm === "y" || token.norm === "so") &&
-        (subjects.has(at + 1) ||
-          (isWord(next, "the", "my", "a", "el", "la", "mi", "on") && subjects.has(at + 2)))
-      )
-        close(at, at, token.norm, false);
-    }
+    const last = clauses.at(-1);
+    if (token?.kind === "break" && last)
+      clauses[clauses.length - 1] = { ...last, lines: token.blank ? 2 : 1 };
+    start = end.words ? at : at + 1;
+    if (end.sentence) sentence += 1;
   }
-  close(tokens.length, tokens.length, "", true);
   return clauses;
+}
+
+const subjectKinds: ReadonlySet<CueKind> = new Set<CueKind>(["home", "thing", "person", "earlier", "wish"]);
+
+interface Boundary {
+  readonly closing: string;
+  /** The sentence ends too. */
+  readonly sentence: boolean;
+  /** The boundary is a word, which belongs to the clause it opens. */
+  readonly words: boolean;
+}
+
+function boundary(tokens: readonly Token[], at: number, subjects: ReadonlySet<number>): Boundary | undefined {
+  const [token, next] = [tokens[at], tokens[at + 1]];
+  if (!token) return undefined;
+  const mark = (sentence: boolean) => ({ closing: token.norm, sentence, words: false });
+  if (token.kind === "break") return mark(true);
+  if (isMark(token, "!", "?", ";", "…")) return mark(true);
+  if (isMark(token, ".")) {
+    if (next && next.kind !== "break" && next.glued) return undefined;
+    const figure = next?.kind === "number" || next?.kind === "code";
+    return mark(!(shortWord(tokens[at - 1]) && figure));
+  }
+  if (isMark(token, ",", "(", ")")) return mark(false);
+  if (isMark(token, "-")) {
+    const spaced = !token.glued && !next?.glued;
+    return spaced && !(tokens[at - 1]?.kind === "number" && next?.kind === "number")
+      ? mark(false)
+      : undefined;
+  }
+  if (token.kind !== "word" || token.glued) return undefined;
+  const opening = { closing: token.norm, sentence: false, words: true };
+  if (turning.has(token.norm)) return opening;
+  const joins = token.norm === "and" || token.norm === "y" || token.norm === "so";
+  const article = isWord(next, "the", "my", "a", "el", "la", "mi", "on");
+  return joins && (subjects.has(at + 1) || (article && subjects.has(at + 2))) ? opening : undefined;
 }
 
 /** After a short abbreviation a dot ends no sentence: "no.", "ser.", "amp.". */

@@ -11,7 +11,7 @@ export const names: Partial<Record<RatingName, readonly string[]>> = {
   de fuerza, caballaje, cv, h p, horsepwr, hpower
 `),
   serviceFactor: list(`
-  sf, s f, s / f, service factor, serv factor, serv fact, serv fac, svc factor, svc fctr, svc fact,
+  sf, s f, s / f, service factor, serv factor, serv fact, serv fac, svc factor, svc fctr, serv fctr, srv fctr, svc fact,
   srv factor, serv f, service fact, service fctr, factor de servicio, factor servicio, fs, f s,
   factor, ser fac, ser factor, s factor
 `),
@@ -247,7 +247,7 @@ export const illegiblePhrases: readonly string[] = list(`
   cant quite read, can't quite make out, cant quite make out, barely legible, under rust, sunburned,
   sun burned, weathered, dissolved, disappeared, vanished, scraped off, scuffed, scuffed off,
   mangled, crusty, stripped, erased, no longer legible, lost, too faint, faint, can hardly read,
-  cant hardly read, obliterated, burned, not legible anymore, no legible, no hay, stain, green stain, paint over, no trae, no traen, se le borro, se borro, no trae el, empty, bare, vacio, vacia, en blanco, whited out, bleached out, sun bleached, got scraped, worn down, rotted, rotted off, ate it, ate up
+  cant hardly read, obliterated, burned, not legible anymore, no legible, no hay, stain, green stain, paint over, no trae, no traen, se le borro, se borro, no trae el, empty, bare, vacio, vacia, en blanco, whited out, bleached out, sun bleached, got scraped, worn down, rotted, rotted off, ate it, ate up, cant make it out, cannot make it out, cant see it, cant find it
 `);
 
 /** Words that take back what was said just before; a new value is expected. */

@@ -1,5 +1,6 @@
 import type { MessageReading, Reading, Unreadable } from "../reading.ts";
 import type { RatingName, RatingValue } from "../vocabulary.ts";
+import { answers, type Missing, retitled, unanswered } from "./answers.ts";
 import type { Candidate, Claim, Standing } from "./candidate.ts";
 import { type Context, contextOf } from "./context.ts";
 import { contrasted, corrected, isDenied, retract } from "./corrections.ts";
@@ -8,7 +9,7 @@ import { illegible } from "./illegible.ts";
 import type { Name } from "./naming.ts";
 import { Ordered } from "./ordered.ts";
 import { type Owner, ownersOf } from "./scope.ts";
-import { answers, openQuestions, selfEvident } from "./selfEvident.ts";
+import { openQuestions, selfEvident } from "./selfEvident.ts";
 import { settle } from "./settle.ts";
 import type { Token } from "./token.ts";
 
@@ -44,7 +45,8 @@ export function resolve(
   add(contrasted(context, owners, explained, ordered));
   add(openQuestions(context, explained, standing).filter(ofLabel));
   add(selfEvident(context, explained, standing).filter(ofLabel));
-  add(answers(context, owners, explained, expecting, standing));
+  standing = retitled(context, expecting, standing);
+  add(answers(text, context, owners, explained, expecting, standing));
   standing.sort((a, b) => a.start - b.start);
   standing = halved(context, standing);
   const capacitors = standing.filter(({ rating }) => rating === "capacitorUf").slice(0, 9);
@@ -55,14 +57,15 @@ export function resolve(
   const denialOf = (claim: Standing) =>
     lastDenied.get(`${claim.rating} ${JSON.stringify(claim.value)}`) ?? -1;
   standing = standing.filter((claim) => denialOf(claim) < claim.start);
-  return report(text, context, standing, illegible(context, owners, ordered));
+  const missing = illegible(context, owners, ordered);
+  return report(text, context, standing, [...missing, ...unanswered(context, expecting, standing, missing)]);
 }
 
 function report(
   text: string,
   context: Context,
   standing: readonly Standing[],
-  missing: readonly Name[],
+  missing: readonly Missing[],
 ): MessageReading {
   const { tokens } = context;
   const words = (from: number, to: number) => {

@@ -49,10 +49,10 @@ export function ownersOf(context: Context): Owner[] {
   let quoted = false;
   for (const [index, clause] of clauses.entries()) {
     const before = clauses[index - 1];
-    const newLine = before === undefined || before.closing.startsWith("\n");
+    const newLine = before === undefined || before.lines > 0;
     if (clause.sentence !== sentence) {
-      if (before?.closing === "\n\n") heading = undefined;
-      const opened = before?.closing === "\n" ? heading : undefined;
+      if (before?.lines === 2) heading = undefined;
+      const opened = before?.lines === 1 ? heading : undefined;
       inherited = opened ?? (isWord(tokens[clause.start], "his", "hers", "theirs") ? inherited : "label");
       sentence = clause.sentence;
     }

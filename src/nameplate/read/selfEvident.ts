@@ -3,7 +3,6 @@ import type { Claim } from "./candidate.ts";
 import type { Context } from "./context.ts";
 import type { Name } from "./naming.ts";
 import { suits } from "./plausible.ts";
-import type { Owner } from "./scope.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 import { parseValue } from "./values.ts";
 
@@ -129,39 +128,6 @@ export function openQuestions(
     found.push({ rating: open.rating, value: parsed.value, start: at, end: parsed.end, score: 1 });
     at = parsed.end - 1;
     open = undefined;
-  }
-  return found;
-}
-
-/** A bare answer to what was just asked. */
-export function answers(
-  { tokens }: Context,
-  owners: readonly Owner[],
-  explained: readonly boolean[],
-  expecting: readonly RatingName[],
-  claims: readonly Claim[],
-): Claim[] {
-  const open = expecting.filter((rating) => !claims.some((claim) => claim.rating === rating));
-  const found: Claim[] = [];
-  for (let at = 0; at < tokens.length && open.length > 0; at++) {
-    if (explained[at] || owners[at] === "asked" || owners[at] === "other") continue;
-    const options = open.flatMap((rating) =>
-      parseValue(rating, tokens, at).map((parsed) => ({ rating, parsed })),
-    );
-    const best = options
-      .filter(({ parsed }) => parsed.fit >= 0.8)
-      .sort((a, b) => b.parsed.fit - a.parsed.fit || b.parsed.end - a.parsed.end)[0];
-    if (!best) continue;
-    const { rating, parsed } = best;
-    found.push({
-      rating,
-      value: parsed.half ? undefined : parsed.value,
-      start: at,
-      end: parsed.end,
-      score: 1,
-    });
-    open.splice(open.indexOf(rating), 1);
-    at = parsed.end - 1;
   }
   return found;
 }

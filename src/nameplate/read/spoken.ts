@@ -263,11 +263,16 @@ function fraction(words: Words, at: number): Said | undefined {
   return undefined;
 }
 
+const horses = new Set(["horse", "horses", "horsepower", "hp", "caballo", "caballos"]);
 const joiners = new Set(["and", "y", "&", "n"]);
 
 function say(words: Words, at: number): Said | undefined {
   const alone = fraction(words, at);
-  if (alone) return { ...alone, fraction: true };
+  if (alone) {
+    // "half a horse", "tres cuartos de caballo": the small word goes with the fraction.
+    const article = /^(?:a|an|of|de)$/.test(words.word(alone.end)) && horses.has(words.word(alone.end + 1));
+    return { value: alone.value, end: article ? alone.end + 1 : alone.end, fraction: true };
+  }
   const token = words.tokens[at];
   if (points.has(words.word(at)) && words.word(at) !== "dot") {
     const after = decimals(words, at + 1);
@@ -289,8 +294,6 @@ function say(words: Words, at: number): Said | undefined {
   }
   return whole.end === at + 1 && token?.kind === "number" ? undefined : whole;
 }
-
-const horses = new Set(["horse", "horses", "horsepower", "hp", "caballo", "caballos"]);
 
 /** "a horse and a half", "dos caballos y medio": the half comes after the unit. */
 function lateHalf(words: Words, at: number): Said | undefined {

@@ -14,7 +14,7 @@ describe("whatever the rendering", () => {
       fc.property(rendered, ({ plate, text }) => {
         expect(read(text), text).toEqual({ nameplate: plate, site: {}, unreadable: [] });
       }),
-      { ...fixed, numRuns: 1500 },
+      { ...fixed, numRuns: 600 },
     );
   });
 
@@ -28,7 +28,7 @@ describe("whatever the rendering", () => {
         const echo = lines.join("\n");
         expect(read(echo), echo).toEqual({ nameplate: plate, site: {}, unreadable: [] });
       }),
-      { ...fixed, numRuns: 500 },
+      { ...fixed, numRuns: 200 },
     );
   });
 
@@ -49,7 +49,7 @@ describe("whatever the rendering", () => {
         const text = first ? `${distractor} ${label}` : `${label}. ${distractor}`;
         expect(read(text).nameplate, text).toEqual(plate);
       }),
-      { ...fixed, numRuns: 1000 },
+      { ...fixed, numRuns: 250 },
     );
   });
 
@@ -114,7 +114,7 @@ describe("whatever the input", () => {
             expect(text.slice(span.start, span.end)).toBe(words);
         },
       ),
-      { ...fixed, numRuns: 2000 },
+      { ...fixed, numRuns: 600 },
     );
   });
 
@@ -130,7 +130,7 @@ describe("whatever the input", () => {
             ).toBe(true);
         },
       ),
-      { ...fixed, numRuns: 2000 },
+      { ...fixed, numRuns: 600 },
     );
   });
 

@@ -1,0 +1,81 @@
+import { describe, expect, test } from "vitest";
+import { readMessage, valuesOf } from "../../../src/nameplate/read.ts";
+
+const label = (text: string) => valuesOf(readMessage(text)).nameplate;
+const dual = { hp: 1.5, serviceFactor: 1.1, volts: [115, 230], amps: [19.2, 9.6] };
+
+describe("layouts", () => {
+  test.each([
+    ["label order", "HP 1.5 SF 1.1 V 115/230 A 19.2/9.6"],
+    ["values first", "1.5 HP, 1.1 SF, 115/230 V, 19.2/9.6 A"],
+    ["run together", "HP1.5SF1.1V115/230A19.2/9.6"],
+    ["a line each", "HP: 1 1/2\nSF: 1.10\nVOLTS: 115/230\nAMPS: 19.2/9.6"],
+    ["name and value on lines of their own", "HP\n1.5\nSF\n1.1\nVOLTS\n115/230\nAMPS\n19.2/9.6"],
+    ["all names, then all values", "HP SF VOLTS AMPS\n1.5 1.1 115/230 19.2/9.6"],
+    ["values above their names", "1.5\nHP\n1.1\nSF\n115/230\nVOLTS\n19.2/9.6\nAMPS"],
+    ["tabs", "HP\tSF\tV\tA\n1-1/2\t1.10\t115/230\t19.2/9.6"],
+    ["a drawn table", "| HP | SF | V | A |\n| 1.5 | 1.1 | 115/230 | 19.2/9.6 |"],
+    ["values broken over lines", "HP 1.5 SF 1.1 VOLTS 115/\n230 AMPS 19.2/\n9.6"],
+    ["dot leaders", "HP......1.5\nSF......1.10\nV.......115/230\nA.......19.2/9.6"],
+    ["misspelled", "horspower 1.5 sevice factor 1.1 volst 115/230 ampss 19.2/9.6"],
+    ["vowels left out", "HRSPWR 1.5 SRV FCTR 1.1 VLTS 115/230 AMPS 19.2/9.6"],
+    ["no names at all", "1.5 1.1 115/230 19.2/9.6"],
+    ["in two questions and answers", "hp? 1.5. sf? 1.1. volts? 115/230. amps? 19.2/9.6"],
+  ])("%s", (_, text) => {
+    expect(label(text)).toEqual(dual);
+  });
+});
+
+describe("service factor, its amps and its horsepower", () => {
+  test.each([
+    ["SF 1.1 AMPS 9.6", { serviceFactor: 1.1, amps: [9.6] }],
+    ["SF AMPS 9.6", { serviceFactorAmps: [9.6] }],
+    ["SFA 9.6 FLA 8.8", { serviceFactorAmps: [9.6], amps: [8.8] }],
+    ["max 9.6 amps", { serviceFactorAmps: [9.6] }],
+    ["SFHP 1.65", { totalHp: 1.65 }],
+    ["1.5 hp, 1.1 sf", { hp: 1.5, serviceFactor: 1.1 }],
+    ["HP 1 THP 1.65", { hp: 1, totalHp: 1.65 }],
+  ])("%s", (text, expected) => {
+    expect(label(text)).toEqual(expected);
+  });
+});
+
+describe("frame, face, shaft, speeds, phase and letters", () => {
+  test.each([
+    ["56Y", { frame: "56Y" }],
+    ["frame 48-y", { frame: "48Y" }],
+    ["fifty-six J frame", { frame: "56J" }],
+    ["FR S6Y", { frame: "56Y" }],
+    ["frame 56", { frame: "56" }],
+    ["FR 145TC", { frame: "145TC" }],
+    ["square flange, threaded shaft", { flange: "square", shaft: "threaded" }],
+    ["brida redonda, eje con cuña", { flange: "round", shaft: "keyed" }],
+    ["the shaft has a keyway", { shaft: "keyed" }],
+    ["four long bolts run through the motor", { flange: "through-bolt" }],
+    ["two speed 3450/1725", { speedKind: "two", rpm: [3450, 1725] }],
+    ["SPEED: SINGLE", { speedKind: "single" }],
+    ["PH 1 HZ 60", { phase: 1, hz: [60] }],
+    ["3Ø", { phase: 3 }],
+    ["monofásico, 60 ciclos", { phase: 1, hz: [60] }],
+    ["INS CL B CODE L DUTY CONT", { insulationClass: "B", kvaCode: "L", duty: "continuous" }],
+    ["CODEK INSF DUTY 60 MIN", { kvaCode: "K", insulationClass: "F", duty: 60 }],
+    ["CAP 25 MFD 370 VAC", { capacitorUf: 25 }],
+    ["0.55 kW 0.75 HP", { kw: 0.55, hp: 0.75 }],
+  ])("%s", (text, expected) => {
+    expect(label(text)).toEqual(expected);
+  });
+});
+
+describe("model and serial numbers are copied, never interpreted", () => {
+  test.each([
+    ["model px56y-115", { modelNumbers: ["PX56Y-115"] }],
+    ["MODEL S0LB-1O5I HP 1", { modelNumbers: ["S0LB-1O5I"], hp: 1 }],
+    ["Cat# K-1102 Part# 1081-A Type: SCF", { modelNumbers: ["K-1102", "1081-A", "SCF"] }],
+    ["PART 3450-115/230-A", { modelNumbers: ["3450-115/230-A"] }],
+    ["serial 22-40318 hp 1", { serialNumber: "22-40318", hp: 1 }],
+    ["S/N 08-33-71", { serialNumber: "08-33-71" }],
+    ["it just says 4471093 by the wires", {}],
+  ])("%s", (text, expected) => {
+    expect(label(text)).toEqual(expected);
+  });
+});

@@ -1,0 +1,77 @@
+import { describe, expect, test } from "vitest";
+import { readMessage, valuesOf } from "../../../src/nameplate/read.ts";
+import type { RatingName } from "../../../src/nameplate/vocabulary.ts";
+
+const read = (text: string) => valuesOf(readMessage(text));
+
+describe("a correction leaves the final value", () => {
+  test.each([
+    ["hp is 1.5, no wait 2", { hp: 2 }],
+    ["not 56J, 56Y", { frame: "56Y" }],
+    ["RPM 3540, sorry, 3450", { rpm: [3450] }],
+    ["volts 115/230... er, looked again, 208-230", { volts: [208, 230] }],
+    ["no es 230, es 115", { volts: [115] }],
+    ["el factor de servicio no es 1.56, es 1.65", { serviceFactor: 1.65 }],
+    ["two speed? no, single speed", { speedKind: "single" }],
+    ["hp 1.5 *1.0", { hp: 1 }],
+    ["Model QX-7714-K, oops, QX-7714-R", { modelNumbers: ["QX-7714-R"] }],
+    ["The shaft isn't threaded, it has a keyway in it", { shaft: "keyed" }],
+    ["HP is 2 (I said 1.5 earlier, ignore that)", { hp: 2 }],
+  ])("%s", (text, expected) => {
+    expect(read(text).nameplate).toEqual(expected);
+  });
+});
+
+describe("what cannot be read is named, with no value", () => {
+  test.each<[string, RatingName[]]>([
+    ["can't read the sf or the amps", ["serviceFactor", "amps"]],
+    ["volts is rubbed off", ["volts"]],
+    ["SF ???", ["serviceFactor"]],
+    ["AMPS: (illegible)", ["amps"]],
+    ["frame is 56 something", ["frame"]],
+    ["its either 48Y or 56Y, cant tell", ["frame"]],
+    ["sf 1.5 or 1.6, can't tell", ["serviceFactor"]],
+    ["hp 1.?", ["hp"]],
+    ["volts reads 2_0", ["volts"]],
+    ["11?/230 volts", ["volts"]],
+    ["amps start with a 9, the rest is gone", ["amps"]],
+    ["no se ve el factor de servicio", ["serviceFactor"]],
+    ["there's no service factor on the label", ["serviceFactor"]],
+  ])("%s", (text, unreadable) => {
+    expect(read(text)).toEqual({ nameplate: {}, site: {}, unreadable });
+  });
+});
+
+describe("a bare answer is read as what was asked", () => {
+  test.each<[string, RatingName[], object]>([
+    ["1.5", ["hp"], { nameplate: { hp: 1.5 } }],
+    ["the second one says 9.6", ["amps"], { nameplate: { amps: [9.6] } }],
+    [
+      "1, 1.4, 9.6",
+      ["hp", "serviceFactor", "amps"],
+      { nameplate: { hp: 1, serviceFactor: 1.4, amps: [9.6] } },
+    ],
+    ["square", ["flange"], { nameplate: { flange: "square" } }],
+    ["240v", ["supplyVolts"], { site: { supplyVolts: 240 } }],
+    ["two", ["breakerPoles"], { site: { breakerPoles: 2 } }],
+    ["just one", ["speedKind"], { nameplate: { speedKind: "single" } }],
+    ["can't read it", ["serviceFactor"], { unreadable: ["serviceFactor"] }],
+    ["2 hp", ["volts"], { nameplate: { hp: 2 } }],
+    ["yes", ["hp"], { nameplate: {}, unreadable: [] }],
+    ["3450", ["hp"], { nameplate: { rpm: [3450] } }],
+  ])("%s after being asked for %s", (text, expecting, expected) => {
+    expect(valuesOf(readMessage(text, { expecting }))).toMatchObject(expected);
+  });
+
+  test("a reading keeps the customer's own words and where they stand", () => {
+    const { readings } = readMessage("hi, my service factor looks like 1.65 thanks");
+    expect(readings).toEqual([
+      {
+        rating: "serviceFactor",
+        value: 1.65,
+        words: "service factor looks like 1.65",
+        span: { start: 7, end: 37 },
+      },
+    ]);
+  });
+});

@@ -1,0 +1,60 @@
+import { describe, expect, test } from "vitest";
+import { readMessage, valuesOf } from "../../../src/nameplate/read.ts";
+
+const read = (text: string) => valuesOf(readMessage(text));
+
+describe("only the label of the motor in question counts", () => {
+  test.each([
+    ["My clamp says 7.3 amps but the plate says 9.6 amps", { amps: [9.6] }],
+    ["the impeller says 1.5 HP but the tag on the motor says 1 HP", { hp: 1 }],
+    ["the manual says 1.5 HP but the plate says 1 HP", { hp: 1 }],
+    ["my neighbor has a 2 hp 56J, mine is 1.5 hp 56Y", { hp: 1.5, frame: "56Y" }],
+    ["have 1 hp 1.4 sf, would like 1.5 hp", { hp: 1, serviceFactor: 1.4 }],
+    ["Can I put a 2 hp motor in place of my 1.5 hp?", { hp: 1.5 }],
+    ["used to have a 56J. current dead one's frame is 56Y", { frame: "56Y" }],
+    ["PUMP A (works great)\nHP 1.5\nV 230\n\nPUMP B (hums)\nHP 1\nV 115", { hp: 1, volts: [115] }],
+    ["> Common motors are 1 hp 56Y.\n\nmine is 1.5 hp", { hp: 1.5 }],
+    ["call 305-555-0156 after 3:45. motor is 1 hp", { hp: 1 }],
+    ["20,000 gallons, 22 psi, lid o-ring 8.5 inches, motor 1 hp", { hp: 1 }],
+    ["installed 06/2015 for $230. 1 hp", { hp: 1 }],
+    ["Is 56J the round one? Mine says 56J.", { frame: "56J" }],
+  ])("%s", (text, expected) => {
+    expect(read(text).nameplate).toEqual(expected);
+  });
+
+  test.each([
+    "is 56Y the same as 48Y?",
+    "how many amps does a 1.5 hp motor usually pull at 230 volts?",
+    "what does 1.65 service factor even mean",
+    "would a 3/4 be enough for my pool? 12k gallons",
+    "heater is 400k btu, 120/240v, and the salt cell says 8 amps",
+    "there was a 2 HP on sale for $289",
+    "our house number is 1725",
+    "its 115 degrees out here",
+    "hp 1 sf 1.25 ... actually disregard all of that, I was reading the tag on the cleaner pump",
+    "it's not 230",
+    "I never said 1.5 hp",
+  ])("no rating: %s", (text) => {
+    expect(read(text)).toEqual({ nameplate: {}, site: {}, unreadable: [] });
+  });
+});
+
+describe("facts of the place stay apart from the label", () => {
+  test.each([
+    ["20 amp double pole breaker", { breakerAmps: 20, breakerPoles: 2 }],
+    ["pastilla de un polo, de 15 amperios", { breakerAmps: 15, breakerPoles: 1 }],
+    ["it's wired for 240 volts", { supplyVolts: 240 }],
+    ["the outlet is 120", { supplyVolts: 120 }],
+    ["we pay 31 cents a kwh and run it 8 hours a day", { pricePerKwh: 0.31, hoursPerDay: 8 }],
+    ["$0.42 a kilowatt hour", { pricePerKwh: 0.42 }],
+    ["The pump is a Marlowe Cascade 340", { pumpModel: "Marlowe Cascade 340" }],
+  ])("%s", (text, expected) => {
+    expect(read(text)).toEqual({ nameplate: {}, site: expected, unreadable: [] });
+  });
+
+  test("a label voltage beside a wired one", () => {
+    const { nameplate, site } = read("I've got it wired for 230 but the label says 115/230");
+    expect(nameplate).toEqual({ volts: [115, 230] });
+    expect(site).toEqual({ supplyVolts: 230 });
+  });
+});
