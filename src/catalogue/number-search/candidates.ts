@@ -69,23 +69,25 @@ export class NumberIndex {
     return this.#table.find(text, codes, start, end);
   }
 
-  /** Numbers that differ in look-alikes only; those that only a hand mistakes before those that wear does. */
+  /**
+   * Numbers that differ in look-alikes only: first those that a hand mistakes, then those with one worn character.
+   * With more worn characters they are no surer than numbers one edit away, and are listed with them.
+   */
   lookAlikes(typed: Stretch): Candidates {
     const ranked: Ranked[] = [];
     const visits = new Visits();
     this.#postings.visit(foldedHash(typed.codes, typed.start, typed.end), (id) => {
       if (!visits.more()) return false;
       const slip = slipBetween(typed, this.#stretch(id));
-      if (slip?.edits === 0) {
-        const tier = slip.worst <= likeness.typed ? 0 : 1;
-        ranked.push({ id, how: "look-alike", tier, cost: slip.cost });
+      if (slip?.edits === 0 && slip.worn <= 1) {
+        ranked.push({ id, how: "look-alike", tier: slip.worn, cost: slip.cost });
       }
       return true;
     });
     return { ranked, unlisted: visits.unlisted };
   }
 
-  /** Numbers one edit away, and those of which a piece was typed or that stand within what was typed. */
+  /** Numbers one edit or some worn characters away, and those of which a piece was typed or that stand within what was typed. */
   near(typed: Stretch): Candidates {
     if (typed.end - typed.start > longestSearched) return { ranked: [], unlisted: 0 };
     const proposals = new Proposals();
@@ -107,7 +109,8 @@ export class NumberIndex {
         if (seen.has(id) || this.#table.length(id) < shortestWithSlip) return true;
         seen.add(id);
         const slip = slipBetween(typed, this.#stretch(id));
-        if (slip) proposals.add(id, "near", slip.worst === likeness.same ? 0 : 1, slip.cost);
+        if (slip?.edits === 0) proposals.add(id, "look-alike", 0, slip.cost);
+        else if (slip) proposals.add(id, "near", slip.worst === likeness.same ? 0 : 1, slip.cost);
         return true;
       });
     }

@@ -2,7 +2,7 @@ import type { Separation } from "./separate.ts";
 
 /**
  * How what was typed leads to a number, the surest first: letter by letter; by the maker's own format, once what
- * does not identify the motor is left out; with look-alike characters; one slip away, or with a piece of it
+ * does not identify the motor is left out; with look-alike characters; one edit away, or with a piece of it
  * missing or too much. All but the first are worth reading back to the customer.
  */
 export type FoundHow = "exact" | "format" | "look-alike" | "near" | "part";

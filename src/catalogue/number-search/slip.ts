@@ -5,6 +5,8 @@ export interface Slip {
   readonly edits: 0 | 1;
   /** The least alike of the characters taken for each other outside the edit, one of `likeness`. */
   readonly worst: number;
+  /** How many characters are taken for one that only wear makes alike. */
+  readonly worn: number;
   /** Orders slips of one sort, the likeliest lowest. Common practice, no source. */
   readonly cost: number;
 }
@@ -29,16 +31,18 @@ export function slipBetween(typed: Stretch, number: Stretch): Slip | undefined {
 }
 
 /** How two stretches of equal length look alike; undefined when some pair does not. */
-export function alike(typed: Stretch, number: Stretch): { worst: number; cost: number } | undefined {
+export function alike(typed: Stretch, number: Stretch): Omit<Slip, "edits"> | undefined {
   let worst: number = likeness.same;
+  let worn = 0;
   let cost = 0;
   for (let n = 0; n < typed.end - typed.start; n++) {
     const level = likenessBetween(typed.codes[typed.start + n] ?? 0, number.codes[number.start + n] ?? 0);
     if (level > likeness.far) return undefined;
     worst = Math.max(worst, level);
+    worn += Number(level >= likeness.worn);
     cost += level;
   }
-  return { worst, cost };
+  return { worst, worn, cost };
 }
 
 function oneEdit(typed: Stretch, number: Stretch, view: Uint8Array): Slip | undefined {
@@ -60,7 +64,8 @@ function oneEdit(typed: Stretch, number: Stretch, view: Uint8Array): Slip | unde
   const after = alike(part(typed, typedLength - tail), part(number, numberLength - tail));
   if (!before || !after) return undefined;
   const worst = Math.max(before.worst, edit.worst, after.worst);
-  return { edits: 1, worst, cost: before.cost + edit.cost + after.cost };
+  const worn = before.worn + edit.worn + after.worn;
+  return { edits: 1, worst, worn, cost: before.cost + edit.cost + after.cost };
 }
 
 /** The one edit behind a head that is alike, `between` it and the tail; undefined when it takes more. */
@@ -70,11 +75,11 @@ function editOf(
   head: number,
   between: number,
   view: Uint8Array,
-): { worst: number; cost: number } | undefined {
+): Omit<Slip, "edits"> | undefined {
   const longer = typed.end - typed.start - (number.end - number.start);
   if (longer !== 0) return between === 0 ? oddOne(longer > 0 ? typed : number, head) : undefined;
   if (between === 1) {
-    return { worst: likeness.same, cost: wrongCost(codeAt(typed, head), codeAt(number, head)) };
+    return { worst: likeness.same, worn: 0, cost: wrongCost(codeAt(typed, head), codeAt(number, head)) };
   }
   const swapped =
     between === 2 &&
@@ -84,7 +89,8 @@ function editOf(
   const first = alike(part(typed, head, head + 1), part(number, head + 1, head + 2));
   const second = alike(part(typed, head + 1, head + 2), part(number, head, head + 1));
   if (!first || !second) return undefined;
-  return { worst: Math.max(first.worst, second.worst), cost: 1 + first.cost + second.cost };
+  const worst = Math.max(first.worst, second.worst);
+  return { worst, worn: first.worn + second.worn, cost: 1 + first.cost + second.cost };
 }
 
 function codeAt({ codes, start }: Stretch, n: number): number {
@@ -96,10 +102,10 @@ function codeIn(view: Uint8Array, { codes, start }: Stretch, n: number): number 
 }
 
 /** A character that only one of the two has: likelier where it stands doubled. */
-function oddOne({ codes, start }: Stretch, head: number): { worst: number; cost: number } {
+function oddOne({ codes, start }: Stretch, head: number): Omit<Slip, "edits"> {
   const at = start + head;
   const doubled = codes[at] === codes[at + 1] || (head > 0 && codes[at] === codes[at - 1]);
-  return { worst: likeness.same, cost: doubled ? 1 : 2 };
+  return { worst: likeness.same, worn: 0, cost: doubled ? 1 : 2 };
 }
 
 function wrongCost(typed: number, meant: number): number {

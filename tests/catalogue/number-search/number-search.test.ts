@@ -44,6 +44,15 @@ describe("the surer way decides", () => {
   it("what a hand mistakes before what wear makes alike", () =>
     expect(searchOf("MOSS-105", "MOSS-705")("MOSS-IO5")).toMatchObject(found("MOSS-105", "look-alike")));
 
+  it("one worn character before one edit, but several no surer than one edit", () => {
+    expect(searchOf("MOSS-716", "MOSS-186")("MOSS-116")).toMatchObject(found("MOSS-716", "look-alike"));
+    expect(searchOf("MOSS-776", "MOSS-196")("MOSS-116")).toMatchObject({
+      kind: "choose",
+      candidates: [{ number: "MOSS-196" }, { number: "MOSS-776" }],
+    });
+    expect(searchOf("MOSS-776")("MOSS-116")).toMatchObject(found("MOSS-776", "look-alike"));
+  });
+
   it("one edit before an edit with look-alikes", () =>
     expect(searchOf("MOSS-2058", "MOSS-2O9B")("MOSS-2098")).toMatchObject({ number: "MOSS-2O9B" }));
 });
