@@ -1,5 +1,6 @@
 import type { MessageReading } from "../nameplate/reading.ts";
 import type { IntentDefinition } from "./intents/definition.ts";
+import { createLikeness } from "./intents/likeness.ts";
 import type { IntentName } from "./intents/names.ts";
 import { normalize } from "./intents/normalize.ts";
 import { createPhraseBook } from "./intents/phrases.ts";
@@ -25,6 +26,22 @@ export interface Evidence extends IntentMatch {
   readonly whole: boolean;
 }
 
+/** Likeness to a known example from which an intent is taken over without a pattern. */
+const ALIKE = 0.45;
+/** Intents that may be taken over so; what acts at once or is a mere yes or no must be said plainly. */
+const guessed: ReadonlySet<IntentName> = new Set([
+  "person",
+  "hours",
+  "savings",
+  "price",
+  "bigger",
+  "explain",
+  "correction",
+  "unreadable",
+  "dont-know",
+  "thanks",
+]);
+
 /** Longer messages are looked at here and at their end, where requests stand. */
 const HEAD_CHARACTERS = 1200;
 const TAIL_CHARACTERS = 600;
@@ -45,6 +62,7 @@ export function createIntentMatcher(
   const net = language.buildNet([...intentOf.keys()].map((match) => ({ match })));
   const phrases = createPhraseBook(definitions);
   const respell = createRespell(definitions);
+  const likeness = createLikeness(definitions, (text) => normalize(text, respell));
 
   return (text, seen) => {
     const read =
@@ -54,8 +72,16 @@ export function createIntentMatcher(
     const plain = normalize(read, respell);
     const said = phrases(plain);
     const found = said.settled ? said.evidence : [...said.evidence, ...swept(plain)];
-    return rank(found, plain, seen);
+    const ranked = rank(found, plain, seen);
+    return ranked[0]?.intent === "other" ? guess(plain, ranked) : ranked;
   };
+
+  /** What no pattern knows may still be very like what somebody said before. */
+  function guess(plain: string, ranked: readonly IntentMatch[]): readonly IntentMatch[] {
+    const near = likeness(plain);
+    if (!near || near.likeness < ALIKE || !guessed.has(near.intent)) return ranked;
+    return [{ intent: near.intent, words: plain }, ...ranked.filter(({ intent }) => intent !== "other")];
+  }
 
   function swept(plain: string): Evidence[] {
     const document = language(plain);

@@ -17,7 +17,7 @@ export interface PhrasesSaid {
 }
 
 function wordsOf(text: string): readonly string[] {
-  return text.match(/[\p{L}\p{N}/$]+|\?+|\p{Extended_Pictographic}/gu) ?? [];
+  return text.match(/[\p{L}\p{N}/]+|\$+|\?+|\p{Extended_Pictographic}/gu) ?? [];
 }
 
 function strip(words: readonly string[]): readonly string[] {

@@ -33,6 +33,11 @@ function standsBefore(shown: Shown, a: IntentName, b: IntentName): boolean {
 const agreements: readonly ((shown: Shown, plain: string) => readonly IntentName[])[] = [
   // "I don't know what THP means" asks for an explanation.
   (shown) => (shown.has("explain") ? ["dont-know"] : []),
+  // "Square flange" tells, "square flange?" asks.
+  (shown, plain) => {
+    const bare = (shown.get("explain")?.words.split(" ").length ?? 9) <= 2;
+    return bare && shown.has("ratings") && !plain.includes("?") ? ["explain"] : [];
+  },
   // "Couldn't tell you" is not about what the label shows.
   (shown) => {
     const [unknown, unread] = [shown.get("dont-know"), shown.get("unreadable")];
@@ -61,6 +66,13 @@ const exceptions: readonly (readonly [
   ["unreadable", "ratings", (shown) => aboutEverything.test(shown.get("unreadable")?.words ?? "")],
   // The reader's own note that a rating is unknown is weaker than the words "I don't know".
   ["dont-know", "unreadable", (shown) => shown.get("unreadable")?.at === Number.POSITIVE_INFINITY],
+  // "I don't know if it's 115 or 230" states neither.
+  [
+    "dont-know",
+    "ratings",
+    (shown, plain) => (shown.get("dont-know")?.at ?? 9) <= 2 && /\b(or|maybe|if|whether)\b/.test(plain),
+  ],
+  ["no", "correction", (shown, plain) => shown.get("no")?.at === 0 && !/\d/.test(plain)],
   ["no", "ratings", (shown) => shown.get("no")?.at === 0],
   ["thanks", "yes", (_, plain) => acknowledged.test(plain)],
 ];
@@ -83,7 +95,8 @@ export function rank(
   const [reading] = seen.readings;
   // "Do you have two speed motors?" states nothing of the customer's own label.
   const wished = seen.readings.every(({ rating }) => rating === "speedKind") && shown.has("two-speed");
-  if (reading && !(wished && asks.test(plain))) shown.set("ratings", { intent: "ratings", words: reading.words, at: 0, whole: false });
+  if (reading && !(wished && asks.test(plain)))
+    shown.set("ratings", { intent: "ratings", words: reading.words, at: 0, whole: false });
   const [unread] = seen.unreadable;
   if (unread && !shown.has("unreadable")) {
     const at = Number.POSITIVE_INFINITY;
