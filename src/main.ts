@@ -35,4 +35,16 @@ export async function startTerminal(
   await desk.close();
 }
 
-if (process.argv[1] === import.meta.filename) await endKindly(() => startTerminal());
+/** On Telegram with a bot token, in the terminal without one. */
+async function start(): Promise<void> {
+  const config = readConfig();
+  const { telegram } = config;
+  if (telegram === null) return startTerminal();
+  // Loaded when it is needed: the terminal and the command line start without the client library.
+  const { startOnTelegram } = await import("./on-telegram.ts");
+  await endKindly(() => startOnTelegram(config, telegram));
+  // A call that never ended must not keep the process: what it was for is stored.
+  process.exit();
+}
+
+if (process.argv[1] === import.meta.filename) await endKindly(start);

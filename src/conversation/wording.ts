@@ -13,6 +13,7 @@ export const wordingGroups = [
   "work",
   "brief",
   "desk",
+  "telegram",
 ] as const;
 export type WordingGroup = (typeof wordingGroups)[number];
 

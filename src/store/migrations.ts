@@ -154,4 +154,20 @@ export const migrations: readonly string[] = [
   ) STRICT;
   CREATE INDEX links_lane ON links (channel, lane);
   `,
+  // Telegram's updates as they came in. Erasing a thread drops what is kept of it here too.
+  `
+  CREATE TABLE telegram_updates (
+    id INTEGER PRIMARY KEY,
+    queue TEXT NOT NULL,
+    body TEXT NOT NULL,
+    at TEXT NOT NULL,
+    album INTEGER,
+    state TEXT NOT NULL DEFAULT 'waiting' CHECK (state IN ('waiting', 'handled', 'parked')),
+    error TEXT
+  ) STRICT;
+  CREATE INDEX telegram_updates_waiting ON telegram_updates (id) WHERE state = 'waiting';
+  CREATE TRIGGER telegram_updates_erased AFTER DELETE ON threads BEGIN
+    UPDATE telegram_updates SET body = '', queue = '' WHERE queue = OLD.id AND state <> 'waiting';
+  END;
+  `,
 ];

@@ -4,6 +4,7 @@ import { linksOf } from "./sqlite/links.ts";
 import { numbersOf } from "./sqlite/numbers.ts";
 import { outboxOf } from "./sqlite/outbox.ts";
 import { stockOf } from "./sqlite/stock.ts";
+import { telegramOf } from "./sqlite/telegram.ts";
 import { threadsOf } from "./sqlite/threads.ts";
 import type { Change, Committed, Store } from "./store.ts";
 
@@ -53,6 +54,7 @@ export function openSqliteStore(file: string): Store {
     ...numbers.methods,
     ...linksOf(db),
     ...stockOf(db),
+    telegram: telegramOf(db, outbox.add),
     commit: async (change) => {
       try {
         write.immediate(change);

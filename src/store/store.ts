@@ -2,6 +2,7 @@ import type { NumberOnRecord } from "../catalogue/numbers-on-record.ts";
 import type { StockMotor } from "../matching/types.ts";
 import type { Attachment, Lane, Outgoing } from "../outgoing.ts";
 import type { StaffMember } from "../staff.ts";
+import type { TelegramStore } from "./telegram.ts";
 
 /** A message as it came in, stored before anything is done with it. */
 export interface InboxItem {
@@ -159,6 +160,8 @@ export interface Store {
   readonly linkOf: (channel: string, theirs: string) => Promise<Link | undefined>;
   /** Links of cases that were erased: the channel removes what they stand for. */
   readonly orphans: (channel: string) => Promise<readonly Link[]>;
+
+  readonly telegram: TelegramStore;
 
   /** Replaces the whole stock, all or nothing. */
   readonly replaceStock: (motors: readonly StockMotor[], importedOn: string) => Promise<void>;

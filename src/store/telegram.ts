@@ -49,9 +49,9 @@ export interface TelegramStore {
   readonly forgetUpdates: (before: string) => Promise<void>;
   /** Keys of the lanes with messages that wait to be delivered. */
   readonly waitingLanes: () => Promise<readonly string[]>;
-  /** Parks a message of the outbox and queues the word about it, once. */
+  /** Parks messages of the outbox and queues the word about them, once. */
   readonly parkAndTell: (
-    id: number,
+    ids: readonly number[],
     error: string,
     at: string,
     outgoing: readonly Outgoing[],

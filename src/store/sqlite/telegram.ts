@@ -43,9 +43,10 @@ export function telegramOf(db: Db, addOutgoing: AddOutgoing): TelegramStore {
   const parkOne = db.transaction((id: number, error: string, at: string, outgoing: readonly Outgoing[]) => {
     if (park.run(error, id).changes === 1) for (const message of outgoing) addOutgoing(message, at);
   });
-  const parkOneMessage = db.transaction(
-    (id: number, error: string, at: string, outgoing: readonly Outgoing[]) => {
-      if (parkMessage.run(error, id).changes === 1) for (const message of outgoing) addOutgoing(message, at);
+  const parkMessages = db.transaction(
+    (ids: readonly number[], error: string, at: string, outgoing: readonly Outgoing[]) => {
+      const parkedNow = ids.filter((id) => parkMessage.run(error, id).changes === 1);
+      if (parkedNow.length > 0) for (const message of outgoing) addOutgoing(message, at);
     },
   );
 
@@ -60,6 +61,6 @@ export function telegramOf(db: Db, addOutgoing: AddOutgoing): TelegramStore {
       forget.run(before);
     },
     waitingLanes: async () => lanes.all() as string[],
-    parkAndTell: async (id, error, at, outgoing) => parkOneMessage.immediate(id, error, at, outgoing),
+    parkAndTell: async (ids, error, at, outgoing) => parkMessages.immediate(ids, error, at, outgoing),
   };
 }

@@ -1,0 +1,94 @@
+import type { DeskCase } from "../../desk/case.ts";
+import { describe, failureOf } from "./failures.ts";
+import { CHANNEL, messageRef, numberIn, topicRef } from "./refs.ts";
+import type { StaffGroup } from "./staff-group.ts";
+import type { Station } from "./station.ts";
+import { fitText } from "./text.ts";
+
+/** Bot API, createForumTopic: 1 to 128 characters; phones show far fewer. */
+const TOPIC_CHARACTERS = 96;
+
+/** Where in the staff group a case is. */
+export interface CasePlace {
+  readonly group: number;
+  readonly topic: number | undefined;
+  /** The message with the brief, once it is there. */
+  readonly brief: number | undefined;
+}
+
+/** Where a case is now, as far as something of it is there. */
+export async function placeOf(
+  { store }: Pick<Station, "store">,
+  group: number,
+  caseId: number,
+): Promise<CasePlace> {
+  const links = await store.links(CHANNEL, { kind: "case", caseId });
+  const latest = (wanted: string) =>
+    links
+      .filter(({ kind }) => kind === wanted)
+      .map(({ theirs }) => numberIn(theirs, group))
+      .findLast((found) => found !== undefined);
+  return { group, topic: latest("topic"), brief: latest("brief") };
+}
+
+/** The case that a topic, or the message that is answered, belongs to. */
+export async function caseAt(
+  { store }: Pick<Station, "store">,
+  group: number,
+  at: { readonly topic: number | undefined; readonly answered: number | undefined },
+): Promise<number | undefined> {
+  const refs = [
+    ...(at.topic === undefined ? [] : [topicRef(group, at.topic)]),
+    ...(at.answered === undefined ? [] : [messageRef(group, at.answered)]),
+  ];
+  for (const ref of refs) {
+    const lane = (await store.linkOf(CHANNEL, ref))?.lane;
+    if (lane?.kind === "case") return lane.caseId;
+  }
+  return undefined;
+}
+
+/** Opens the case's topic if the group has topics and the case has none. */
+export async function ensureTopic(
+  station: Station,
+  staff: StaffGroup,
+  place: CasePlace,
+  caseId: number,
+): Promise<CasePlace> {
+  if (place.topic !== undefined || !(await staff.hasTopics())) return place;
+  const { api, store, log } = station;
+  try {
+    const { message_thread_id: topic } = await api.createForumTopic(
+      place.group,
+      await titleOf(station, caseId),
+    );
+    await store.link(CHANNEL, {
+      theirs: topicRef(place.group, topic),
+      lane: { kind: "case", caseId },
+      kind: "topic",
+    });
+    // A brief elsewhere in the group is not the brief of this topic.
+    return { ...place, topic, brief: undefined };
+  } catch (error) {
+    if (failureOf(error).kind !== "refused") throw error;
+    log.error(
+      { failure: describe(error) },
+      "topics cannot be opened; make the bot an administrator with the right to manage topics. Cases are single messages meanwhile",
+    );
+    staff.withoutTopics();
+    return place;
+  }
+}
+
+/** Forgets where a case was: its topic or its brief is gone. */
+export async function forgetPlace({ store }: Pick<Station, "store">, place: CasePlace): Promise<void> {
+  if (place.topic !== undefined) await store.unlink(CHANNEL, topicRef(place.group, place.topic));
+  if (place.brief !== undefined) await store.unlink(CHANNEL, messageRef(place.group, place.brief));
+}
+
+async function titleOf({ store, wording }: Station, caseId: number): Promise<string> {
+  const row = await store.findCase(caseId);
+  const headline = row === undefined ? "" : ((JSON.parse(row.doc) as Partial<DeskCase>).headline ?? "");
+  const title = wording.say("telegram", "topic", { id: caseId, headline });
+  return fitText(title.replace(/\s+/g, " ").trim(), TOPIC_CHARACTERS).replace("\n", "");
+}
