@@ -96,22 +96,31 @@ function load<T extends { id: string }>(path: string, schema: z.ZodType<T>): (T 
   return parseLines(basename(path, ".jsonl"), readFileSync(join(corpusFolder, path), "utf8"), schema);
 }
 
+/** Every JSONL file of a folder whose name starts so, by name. */
+function loadAll<T extends { id: string }>(
+  folder: string,
+  start: string,
+  schema: z.ZodType<T>,
+): (T & InFile)[] {
+  return readdirSync(join(corpusFolder, folder))
+    .filter((name) => name.startsWith(start) && name.endsWith(".jsonl"))
+    .sort()
+    .flatMap((name) => load(join(folder, name), schema));
+}
+
 /** Messages with the ratings they state, all files of `readings/`. */
 export function loadReadings(): ReadingMessage[] {
-  return readdirSync(join(corpusFolder, "readings"))
-    .filter((name) => name.endsWith(".jsonl"))
-    .sort()
-    .flatMap((name) => load(join("readings", name), readingSchema));
+  return loadAll("readings", "", readingSchema);
 }
 
-/** Messages with the danger they tell of, or none. */
+/** Messages with the danger they tell of, or none: all files `danger*.jsonl`. */
 export function loadDanger(): DangerMessage[] {
-  return load("danger.jsonl", dangerSchema);
+  return loadAll(".", "danger", dangerSchema);
 }
 
-/** Messages with what the person wants. */
+/** Messages with what the person wants: all files `intents*.jsonl`. */
 export function loadIntents(): IntentMessage[] {
-  return load("intents.jsonl", intentSchema);
+  return loadAll(".", "intents", intentSchema);
 }
 
 /** Input nobody should send, spelled out. */
