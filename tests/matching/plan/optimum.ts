@@ -2,7 +2,8 @@ import { matchStock } from "../../../src/matching/match.ts";
 import type { Question, StockMotor } from "../../../src/matching/types.ts";
 import { isNameplateRating, type RatingName } from "../../../src/nameplate/vocabulary.ts";
 
-const label: readonly RatingName[] = ["frame", "hp", "serviceFactor", "totalHp", "volts", "phase", "rpm"];
+/** Total horsepower is left out: it would spare a reading, but few labels print it, so nobody can count on it. */
+const label: readonly RatingName[] = ["frame", "hp", "serviceFactor", "volts", "phase", "rpm"];
 const elsewhere: readonly RatingName[] = ["supplyVolts", "breakerPoles"];
 
 /** The messages that can be sent: each set of up to three label ratings, or one rating from elsewhere. */
