@@ -1,15 +1,20 @@
 import { folded, likeness, likenessBetween, sameKind } from "./look-alikes.ts";
 
-/** What turned a number into what was typed: look-alikes only, or one edit with or without look-alikes around it. */
-export interface Slip {
-  readonly edits: 0 | 1;
-  /** The least alike of the characters taken for each other outside the edit, one of `likeness`. */
+/** How two texts of equal length look alike. */
+export interface Alike {
+  /** The least alike of the characters taken for each other, one of `likeness`. */
   readonly worst: number;
   /** How many characters are taken for one that only wear makes alike. */
   readonly worn: number;
   /** Orders slips of one sort, the likeliest lowest. Common practice, no source. */
   readonly cost: number;
 }
+
+/** One edit, and how alike the rest is. */
+type Edited = Pick<Alike, "worst" | "cost">;
+
+/** What turned a number into what was typed: look-alikes only, or one edit with or without look-alikes around it. */
+export type Slip = ({ readonly edits: 0 } & Alike) | ({ readonly edits: 1 } & Edited);
 
 /** A stretch of codes: from `start` up to `end` in `codes`. */
 export interface Stretch {
@@ -31,7 +36,7 @@ export function slipBetween(typed: Stretch, number: Stretch): Slip | undefined {
 }
 
 /** How two stretches of equal length look alike; undefined when some pair does not. */
-export function alike(typed: Stretch, number: Stretch): Omit<Slip, "edits"> | undefined {
+export function alike(typed: Stretch, number: Stretch): Alike | undefined {
   let worst: number = likeness.same;
   let worn = 0;
   let cost = 0;
@@ -64,8 +69,7 @@ function oneEdit(typed: Stretch, number: Stretch, view: Uint8Array): Slip | unde
   const after = alike(part(typed, typedLength - tail), part(number, numberLength - tail));
   if (!before || !after) return undefined;
   const worst = Math.max(before.worst, edit.worst, after.worst);
-  const worn = before.worn + edit.worn + after.worn;
-  return { edits: 1, worst, worn, cost: before.cost + edit.cost + after.cost };
+  return { edits: 1, worst, cost: before.cost + edit.cost + after.cost };
 }
 
 /** The one edit behind a head that is alike, `between` it and the tail; undefined when it takes more. */
@@ -75,11 +79,11 @@ function editOf(
   head: number,
   between: number,
   view: Uint8Array,
-): Omit<Slip, "edits"> | undefined {
+): Edited | undefined {
   const longer = typed.end - typed.start - (number.end - number.start);
   if (longer !== 0) return between === 0 ? oddOne(longer > 0 ? typed : number, head) : undefined;
   if (between === 1) {
-    return { worst: likeness.same, worn: 0, cost: wrongCost(codeAt(typed, head), codeAt(number, head)) };
+    return { worst: likeness.same, cost: wrongCost(codeAt(typed, head), codeAt(number, head)) };
   }
   const swapped =
     between === 2 &&
@@ -90,7 +94,7 @@ function editOf(
   const second = alike(part(typed, head + 1, head + 2), part(number, head, head + 1));
   if (!first || !second) return undefined;
   const worst = Math.max(first.worst, second.worst);
-  return { worst, worn: first.worn + second.worn, cost: 1 + first.cost + second.cost };
+  return { worst, cost: 1 + first.cost + second.cost };
 }
 
 function codeAt({ codes, start }: Stretch, n: number): number {
@@ -102,10 +106,10 @@ function codeIn(view: Uint8Array, { codes, start }: Stretch, n: number): number 
 }
 
 /** A character that only one of the two has: likelier where it stands doubled. */
-function oddOne({ codes, start }: Stretch, head: number): Omit<Slip, "edits"> {
+function oddOne({ codes, start }: Stretch, head: number): Edited {
   const at = start + head;
   const doubled = codes[at] === codes[at + 1] || (head > 0 && codes[at] === codes[at - 1]);
-  return { worst: likeness.same, worn: 0, cost: doubled ? 1 : 2 };
+  return { worst: likeness.same, cost: doubled ? 1 : 2 };
 }
 
 function wrongCost(typed: number, meant: number): number {
