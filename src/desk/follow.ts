@@ -17,7 +17,7 @@ export interface CustomerTurn {
   readonly attachments: readonly Attachment[];
   /** Danger named in this message. */
   readonly hazard: Hazard | null;
-  /** "Thanks", "ok": no reason to open anything again. */
+  /** "Thanks", and nothing else. */
   readonly courtesy: boolean;
   /** ISO instant. */
   readonly at: string;
@@ -45,18 +45,13 @@ export const REOPENED_WITHIN_DAYS = 60;
  * the customer writes again, passes words on to the person who has it, and calls out danger.
  */
 export function follow(turn: CustomerTurn, last: DeskCase | undefined, newId: number): Followed {
-  const standing = last?.standing;
-  const again = standing?.state === "closed" && isRecent(standing.since, turn.at);
-  const quiet = turn.thread.case.state === "none" && (turn.courtesy || turn.text.trim() === "");
-  const wroteAgain = again && turn.thread.case.state === "none" && !quiet;
+  const again = reopens(last, turn.at);
+  const wroteAgain = again && turn.thread.case.state === "none" && !isFarewell(turn, last);
   const thread = wroteAgain ? toDesk(turn.thread, "wrote-again") : turn.thread;
   const toCustomer = wroteAgain ? [wroteAgainText(turn)] : [];
 
-  const placed = placeCase(
-    { ...turn, thread },
-    again || standing?.state !== "closed" ? last : undefined,
-    newId,
-  );
+  const kept = last?.standing.state === "closed" && !again ? undefined : last;
+  const placed = placeCase({ ...turn, thread }, kept, newId);
   if (placed.case === null) return { ...placed, thread, toCustomer, outgoing: [] };
   const called = callOut(turn, placed.case);
   return {
@@ -67,6 +62,21 @@ export function follow(turn: CustomerTurn, last: DeskCase | undefined, newId: nu
     outgoing: called.outgoing,
     events: [...placed.events, ...called.events],
   };
+}
+
+/** True when this thread, on the desk now, needs a case of its own rather than its last one. */
+export function needsNewCase(thread: Thread, last: DeskCase | undefined, at: string): boolean {
+  if (thread.case.state === "none") return false;
+  return last === undefined || (last.standing.state === "closed" && !reopens(last, at));
+}
+
+function reopens(last: DeskCase | undefined, at: string): boolean {
+  return last?.standing.state === "closed" && isRecent(last.standing.since, at);
+}
+
+/** "Thanks" after a closed case is no reason to open it, unless it was closed for want of an answer. */
+function isFarewell({ courtesy }: CustomerTurn, last: DeskCase | undefined): boolean {
+  return courtesy && !(last?.standing.state === "closed" && last.standing.outcome === "no-reply");
 }
 
 type Placed = Pick<Followed, "case" | "toCase" | "events">;
@@ -122,9 +132,13 @@ function placeCase(turn: CustomerTurn, last: DeskCase | undefined, newId: number
 const PASSED_CHARACTERS = 3000;
 
 /** The customer's words for the person who has the case; pictures for everybody who looks. */
-function passedOn({ text, attachments, knowledge }: CustomerTurn, open: DeskCase): readonly Content[] {
+function passedOn(
+  { text, attachments, hazard, knowledge }: CustomerTurn,
+  open: DeskCase,
+): readonly Content[] {
   const { wording } = knowledge;
-  const reads = open.standing.state === "taken" || attachments.length > 0;
+  // Words of danger are passed on with their alarm.
+  const reads = hazard === null && (open.standing.state === "taken" || attachments.length > 0);
   const words =
     reads && text.trim() !== ""
       ? [wording.say("desk", "case.said", { text: text.slice(0, PASSED_CHARACTERS) })]

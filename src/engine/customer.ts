@@ -9,7 +9,7 @@ import { newThread, type Pending, type Thread, withLine } from "../conversation/
 import type { Understood } from "../conversation/understand.ts";
 import type { CaseEvent, DeskCase } from "../desk/case.ts";
 import { openedCase } from "../desk/case.ts";
-import { follow } from "../desk/follow.ts";
+import { follow, needsNewCase } from "../desk/follow.ts";
 import { presented } from "../desk/present.ts";
 import type { Hazard } from "../nameplate/reading.ts";
 import type { Outgoing } from "../outgoing.ts";
@@ -42,8 +42,7 @@ export async function answerCustomer(parts: EngineParts, found: Found): Promise<
   const answered = answerOf(found);
   if (answered.erase) return erased(parts, found, answered);
 
-  const opens = answered.thread.case.state !== "none" && last === undefined;
-  const stale = last?.standing.state === "closed";
+  const newId = needsNewCase(answered.thread, last, item.at) ? await found.newId() : NO_CASE;
   const followed = follow(
     {
       threadId: item.threadId,
@@ -57,7 +56,7 @@ export async function answerCustomer(parts: EngineParts, found: Found): Promise<
       hours: parts.hours,
     },
     last,
-    opens || stale ? await found.newId() : 0,
+    newId,
   );
   const replies = [...answered.replies, ...followed.toCustomer];
   const shown =
@@ -84,6 +83,9 @@ export async function answerCustomer(parts: EngineParts, found: Found): Promise<
     handled: { replies, thread: followed.thread, assessment: answered.assessment },
   };
 }
+
+/** Where no new case is opened its number is never looked at. */
+const NO_CASE = 0;
 
 interface Answered {
   readonly thread: Thread;
@@ -119,11 +121,12 @@ function answerOf({ item, thread, known: { knowledge } }: Found): Answered {
   return { ...answered, thread: seen.thread, replies };
 }
 
-const courtesies: ReadonlySet<string> = new Set(["thanks", "yes", "greeting"]);
+const besideThanks: ReadonlySet<string> = new Set(["thanks", "yes", "greeting"]);
 
 function isCourtesy({ intents, reading, hazard }: Understood): boolean {
   if (hazard !== null || reading.readings.length > 0) return false;
-  return intents.every(({ intent }) => courtesies.has(intent));
+  const names = intents.map(({ intent }) => intent);
+  return names.includes("thanks") && names.every((name) => besideThanks.has(name));
 }
 
 /** Texts for the customer; the last one carries the buttons for what it asks. */
