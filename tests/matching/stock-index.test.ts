@@ -80,8 +80,8 @@ describe("what a rule reads of a motor", () => {
 
   it.each(Object.keys(ruleInputs) as (keyof typeof ruleInputs)[])("is declared for %s", (name) => {
     const rule = rules.find((candidate) => candidate.name === name)!;
-    const stock = withGaps(makeStock(60, 11), 12, 0.5);
-    for (const question of questions(stock, 60, 13)) {
+    const stock = withGaps(makeStock(40, 11), 12, 0.5);
+    for (const question of questions(stock, 30, 13)) {
       for (const motor of stock) {
         const declared = looksAt(ruleInputs[name], motor);
         const used = looksAt((spied) => rule.judge(question, spied), motor);

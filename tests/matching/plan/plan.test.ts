@@ -135,6 +135,11 @@ describe("the ladder", () => {
     expect(askedWithout(known, ["frame", "flange", "shaft", "pumpModel"], site)).toEqual([]);
   });
 
+  it("asks face and shaft when the frame has no letter", () => {
+    const known = { hp: 1, serviceFactor: 1.65, volts: [115, 230], rpm: [3450], frame: "56" };
+    expect([...askedWithout(known, [], { supplyVolts: 240 })].sort()).toEqual(["flange", "shaft"]);
+  });
+
   it("asks the total when horsepower or service factor cannot be read", () => {
     const known = { volts: [115, 230], rpm: [3450], frame: "56Y" };
     const site = { supplyVolts: 240 };
