@@ -147,6 +147,8 @@ export function retitled(
   });
 }
 
+const modals = /^(?:cant|couldnt|cannot|can not|could not|unable to|no puedo|no pude|no logro)$/;
+
 /** "Can't read it" after a question means what was asked. */
 export function unanswered(
   context: Context,
@@ -154,7 +156,7 @@ export function unanswered(
   claims: readonly Claim[],
   missing: readonly Missing[],
 ): Missing[] {
-  const [cue] = cuesOf(context, "illegible");
+  const cue = cuesOf(context, "illegible").find(({ phrase }) => !modals.test(phrase));
   if (!cue || claims.length > 0 || missing.length > 0 || context.tokens.length > longestAnswer) return [];
   return expecting.filter(isNameplateRating).map((rating) => ({ rating, start: cue.start, end: cue.end }));
 }

@@ -27,11 +27,17 @@ const stockWords = [
 /** A clause that asks about the trade, not about this label: "is 56Y the same as 48Y?". */
 export function asksGenerally(context: Context, clause: Clause): boolean {
   const { tokens, stated } = context;
-  if (!clause.opener && !goesOnAsking(context, clause)) return false;
+  if (!clause.opener && !goesOnAsking(context, clause) && !opensWithIf(context, clause)) return false;
   if (cuesIn(context, clause.start, clause.end, "home").some(({ phrase }) => !plainNouns.has(phrase)))
     return false;
   const words = tokens.slice(clause.start, clause.end);
   if (words.some((token) => isWord(token, "my", "mi", "our"))) return false;
+  // "If slip is 5 %, a motor would turn at …" reckons; it states nothing.
+  const sentence = context.sentences[clause.sentence] ?? [];
+  const supposes =
+    isWord(tokens[sentence[0]?.start ?? 0], "if", "si") &&
+    tokens.slice(sentence[0]?.start, sentence.at(-1)?.end).some((token) => isWord(token, "would", "seria"));
+  if (supposes) return true;
   const general = cuesIn(context, clause.start, clause.end, "general").length > 0;
   const wished = cuesIn(context, clause.start, clause.end, "wish").length > 0;
   const ratings = new Set(stated.within(clause.start, clause.end).map(({ rating }) => rating));
@@ -42,6 +48,10 @@ export function asksGenerally(context: Context, clause: Clause): boolean {
   const next = context.sentences[clause.sentence + 1]?.[0];
   if (next && isWord(tokens[next.start], "thats") && isWord(tokens[next.start + 1], "what")) return false;
   return isQuestion(context, clause.sentence) || general;
+}
+
+function opensWithIf({ tokens, sentences }: Context, clause: Clause): boolean {
+  return isWord(tokens[sentences[clause.sentence]?.[0]?.start ?? 0], "if", "si");
 }
 
 /** The second half of a question that a turning word parts: "is 56J the same and 56Y the other?". */

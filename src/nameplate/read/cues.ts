@@ -20,8 +20,7 @@ export const homeCues: readonly string[] = list(`
 
 /** Equipment, parts and papers with figures of their own. */
 export const otherThings: readonly string[] = list(`
-  the box, la caja, water temp, air temp, air was, pool light, pool lights, lid, the seal,
-  house panel, impeller, impellers, impulsor, diffuser, volute, wet end, wetend, pump body, pump
+  the box, la caja, water temp, air temp, air was, pool light, pool lights, lid, the seal, impeller, impellers, impulsor, diffuser, volute, wet end, wetend, pump body, pump
   housing, pump lid, housing, casing, strainer, basket, strainer pot, o ring, oring, o rings, shaft
   seal, seal plate, gasket, carton, package, packaging, shipping label, receipt, recibo, manual,
   invoice, paperwork, website, catalog page, brochure, flyer, filter, filtro, heater, calentador,
@@ -30,11 +29,10 @@ export const otherThings: readonly string[] = list(`
   waterfall one, waterfall pump, attic fan, fan, compressor, air conditioner, ac unit, condenser,
   dryer, washer, well pump, sump pump, generator, transformer, outlet strip, power strip, extension
   cord, drill, table saw, saw, garage door, hot tub, jacuzzi, spa blower, spa motor, spa pump,
-  sprinkler pump, irrigation pump, sub panel, subpanel, panel label, relay, contactor, wire nut,
+  sprinkler pump, irrigation pump, relay, contactor, wire nut,
   conduit, multiport, vacuum, sweep, pressure washer, treadmill, tractor, mower, vfd box,
   controller, control box, automation, spare one, spare motor, the pump itself, pump case, pump
-  cover, tapa, carcasa de la bomba, cuerpo de la bomba, fuente, ventilador, thermal protector,
-  fuse box, meter box, golf cart, rental, cabin, gauge, log, maintenance log, the spare, a spare, house number, address, gate code, zip, zip code, order number, order, account, ticket, flyer, equipment room
+  cover, tapa, carcasa de la bomba, cuerpo de la bomba, fuente, ventilador, thermal protector, golf cart, rental, cabin, gauge, log, maintenance log, the spare, a spare, house number, address, gate code, zip, zip code, order number, order, account, ticket, flyer, equipment room
 `);
 
 /** People whose equipment is not in question; they count with a possessive or a verb of having. */
@@ -84,7 +82,7 @@ export const wishCues: readonly string[] = list(`
   un, get a bigger, bigger, replace it with, replace with, one with, get a, buy a, giving away,
   craigslist, en oferta, vi un, vi uno, encontre un, deseo, quote me, quote for a, put in a, new
   motor, stronger, downsize, down to a, go down to, going down to, candidate, proposed, replacement
-  motor is, replacement is, your site, your website, you list, you have listed, you sell, if youve, if youd, anything in, anything with, anything under, something in, something with, something around, for $, too much, too big, too small, overkill, good deal
+  motor is, replacement is, your site, your website, you list, you have listed, you sell, if youve, if youd, anything in, anything with, anything under, something in, something with, something around, for $, too much, too big, too small, overkill, good deal, would turn, it would be, would run, would draw, would pull, would need
 `);
 
 /** Figures read from an instrument: current, voltage and speed measured are no ratings. */

@@ -46,7 +46,7 @@ export const names: Partial<Record<RatingName, readonly string[]>> = {
   minute, revoluciones por minuto, velocidad, speed rpm, spd
 `),
   hz: list(`
-  hz, hertz, cycles, cycle, cyc, cy, freq, frequency, ciclos, frecuencia, hrtz, herz, freq hz,
+  hz, hertz, cps, cycles, cycle, cyc, cy, freq, frequency, ciclos, frecuencia, hrtz, herz, freq hz,
   frequency hz
 `),
   phase: list(`
@@ -113,7 +113,7 @@ export const valuePhrases: readonly (readonly [RatingName, string | number, read
     "square",
     list(`
   square flange, square face, square mount, square, squared, squarish, brida cuadrada, cara
-  cuadrada, cuadrada, cuadrado, square bolt pattern, in a square, face square, flange square, mount square, mounting square, brida cuadrado
+  cuadrada, cuadrada, cuadrado, square bolt pattern, in a square, face square, flange square, mount square, mounting square, brida cuadrado, sq flange, sq face, sq mount, sqr flange
 `),
   ],
   [
@@ -121,7 +121,7 @@ export const valuePhrases: readonly (readonly [RatingName, string | number, read
     "round",
     list(`
   round flange, round face, round mount, round, c face, c flange, brida redonda, cara redonda,
-  redonda, redondo, circular, face round, flange round, mount round
+  redonda, redondo, circular, face round, flange round, mount round, rd flange, rnd flange
 `),
   ],
   [
@@ -130,7 +130,7 @@ export const valuePhrases: readonly (readonly [RatingName, string | number, read
     list(`
   through bolt, through bolts, thru bolt, thru bolts, throughbolt, throughbolts, thrubolt,
   thrubolts, thru bolted, through bolted, long bolts, pernos pasantes, tornillos pasantes, pernos
-  largos, tornillos largos, through bolt mount, thru bolt mount
+  largos, tornillos largos, through bolt mount, thru bolt mount, through the motor, thru the motor, through the whole motor, thru the whole motor, all the way through, all the way thru, whole length of the motor, length of the motor, full length of the motor, atraviesan el motor
 `),
   ],
   [
@@ -247,7 +247,7 @@ export const illegiblePhrases: readonly string[] = list(`
   cant quite read, can't quite make out, cant quite make out, barely legible, under rust, sunburned,
   sun burned, weathered, dissolved, disappeared, vanished, scraped off, scuffed, scuffed off,
   mangled, crusty, stripped, erased, no longer legible, lost, too faint, faint, can hardly read,
-  cant hardly read, obliterated, burned, not legible anymore, no legible, no hay, stain, green stain, paint over, no trae, no traen, se le borro, se borro, no trae el, empty, bare, vacio, vacia, en blanco, whited out, bleached out, sun bleached, got scraped, worn down, rotted, rotted off, ate it, ate up, cant make it out, cannot make it out, cant see it, cant find it
+  cant hardly read, obliterated, burned, not legible anymore, no legible, no hay, stain, green stain, paint over, no trae, no traen, se le borro, se borro, no trae el, empty, bare, vacio, vacia, en blanco, whited out, bleached out, sun bleached, got scraped, worn down, rotted, rotted off, ate it, ate up, cant make it out, cannot make it out, cant see it, cant find it, couldnt get, smears, cant, couldnt, cannot, can not, could not, unable to, no puedo, no pude, no logro, illegibly, not readible, unreadible
 `);
 
 /** Words that take back what was said just before; a new value is expected. */

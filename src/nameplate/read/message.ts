@@ -4,7 +4,6 @@ import type { Candidate } from "./candidate.ts";
 import { columns } from "./columns.ts";
 import { judge } from "./judge.ts";
 import { findNames, mendSpelling } from "./naming.ts";
-import { isOrdinary } from "./ordinary.ts";
 import { currentsByVoltage } from "./pairing.ts";
 import { otherFigures, selfNaming } from "./phraseValues.ts";
 import { atMost, bare, namedAfter, namedBefore } from "./propose.ts";
@@ -23,7 +22,7 @@ export interface ReadingOptions {
  * together; what belongs to another motor, is asked, denied or taken back does not count. Never throws.
  */
 export function readMessage(text: string, options: ReadingOptions = {}): MessageReading {
-  const tokens = mendSpelling(hearNumbers(tokenize(text)), isOrdinary);
+  const tokens = mendSpelling(hearNumbers(tokenize(text)));
   const names = findNames(tokens);
   const candidates: Candidate[] = [
     ...namedBefore(tokens, names),

@@ -1,5 +1,6 @@
 import { type RatingName, ratings } from "../vocabulary.ts";
 import { names, weakNames } from "./lexicon.ts";
+import { isOrdinary, isTradeWord, tradeWords } from "./ordinary.ts";
 import { PhraseBook } from "./phrases.ts";
 import { likeliest } from "./spelling.ts";
 import { fold, type Token } from "./token.ts";
@@ -74,19 +75,33 @@ export function findNames(tokens: readonly Token[]): Name[][] {
 }
 
 /**
- * Mends misspelled label words that stand next to a figure: `volst 230`, `frme: 56Y`. Words of ordinary
- * language and short words are left alone.
+ * Mends misspelled words of the trade: label words next to a figure (`volst 230`, `frme: 56Y`), and long words
+ * anywhere (`insulaton`, `canot`). Words of ordinary language and short words are left alone.
  */
-export function mendSpelling(tokens: readonly Token[], isOrdinary: (word: string) => boolean): Token[] {
+export function mendSpelling(tokens: readonly Token[]): Token[] {
   const mended = new Map<string, string | undefined>();
   return tokens.map((token, at) => {
-    if (token.kind !== "word" || token.norm.length < 3 || book.has(token.norm) || longWords.has(token.norm))
+    if (token.kind !== "word" || token.norm.length < 3 || book.has(token.norm) || isOrdinary(token.norm))
       return token;
-    if (isOrdinary(token.norm) || !nearFigure(tokens, at)) return token;
-    if (!mended.has(token.norm)) mended.set(token.norm, likeliest(token.norm, longWords));
-    const norm = mended.get(token.norm);
+    const near = nearFigure(tokens, at);
+    const key = near ? token.norm : `${token.norm} alone`;
+    if (!mended.has(key)) mended.set(key, slipOf(token.norm, near));
+    const norm = mended.get(key);
     return norm === undefined ? token : { ...token, norm };
   });
+}
+
+function slipOf(word: string, nearAFigure: boolean): string | undefined {
+  // A letter typed twice: "pumpp", "ampss".
+  const single = word.replace(/(.)\1+/g, "$1");
+  if (single !== word && (longWords.has(single) || book.has(single) || isTradeWord(single))) return single;
+  if (nearAFigure)
+    return likeliest(word, longWords) ?? (word.length >= 5 ? likeliest(word, tradeWords, 1) : undefined);
+  if (word.length < 5) return undefined;
+  return (
+    (word.length >= 6 ? likeliest(word, longWords, word.length >= 9 ? 2 : 1) : undefined) ??
+    likeliest(word, tradeWords, 1)
+  );
 }
 
 function nearFigure(tokens: readonly Token[], at: number): boolean {
@@ -97,6 +112,8 @@ function nearFigure(tokens: readonly Token[], at: number): boolean {
       near !== at &&
       (token.kind === "number" || token.kind === "code" || token.kind === "partial")
     )
+      return true;
+    if (near > at && near <= at + 2 && token?.kind === "word" && token.norm.length === 1 && token.upper)
       return true;
     if (near === at + 1 && token?.kind === "mark" && (token.norm === ":" || token.norm === "=")) return true;
   }

@@ -4,7 +4,7 @@ import * as lexicon from "./lexicon.ts";
 /** Everyday words a letter or two away from a label word: never taken for a slip of the pen. */
 const near = new Set(
   (
-    "face faced case cases came come comes same fame flame false fast fact factory force name named tape taped type hype mode models modern module motel cost " +
+    "bumper numbers neighbors labels motors meters matter better letter breakers brother another moreover cannon rubber rubbing raided padded lately latter laser lower sounds around ground found bound keyed sorry story worry single signal singer doubled mother motion face faced case cases came come comes same fame flame false fast fact factory force name named tape taped type hype mode models modern module motel cost " +
     "post past port part party parts cast chart card cards cats later water serve serves server series several serious cereal boat vault vote voted camp camps damp lamp lamps cause close closed clause " +
     "claw copy core cord cold could coded care cars cart phrase phone phones place places path park pays spend speedy sped hours hour house horn hose hers here vols tips tire typed this that " +
     "them then there these thread trade fans fase from fried frame flood floor shut short shift shaft sharp share square squad cycle clean class glass grass label table motor motors water rate rated rating " +
@@ -20,6 +20,17 @@ for (const phrases of [...Object.values(cues), ...Object.values(lexicon)].flatMa
 function strings(value: unknown): string[] {
   if (typeof value === "string") return [value];
   return Array.isArray(value) ? value.flatMap(strings) : [];
+}
+
+/** The longer words that tell whose figure is meant or that it cannot be read, as slips are mended towards them. */
+export const tradeWords: ReadonlySet<string> = new Set(
+  "breaker neighbor capacitor number cannot couldnt rubbed faded scratched missing illegible unreadable impeller measured clamp meter label sticker nameplate motor actually correction sorry double single threaded keyed square round flange".split(
+    " ",
+  ),
+);
+
+export function isTradeWord(word: string): boolean {
+  return near.has(word);
 }
 
 export function isOrdinary(word: string): boolean {

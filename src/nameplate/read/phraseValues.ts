@@ -52,6 +52,12 @@ export function selfNaming(tokens: readonly Token[]): Candidate[] {
             }
           }
         }
+        if (
+          value === "through-bolt" &&
+          !/bolt|tornillo|perno/.test(phrase) &&
+          !boltsNear(tokens, match.start)
+        )
+          continue;
         const score = 2.4 + 0.3 * (match.end - match.start);
         const claim = {
           rating,
@@ -63,6 +69,13 @@ export function selfNaming(tokens: readonly Token[]): Candidate[] {
         candidates.push({ start: match.start, end: match.end, score, claims: [claim] });
       }
   return candidates;
+}
+
+/** "four bolts that go all the way through": what goes through must be bolts. */
+function boltsNear(tokens: readonly Token[], at: number): boolean {
+  return tokens
+    .slice(Math.max(0, at - 12), at + 8)
+    .some((token) => isWord(token, "bolt", "bolts", "screws", "rods", "tornillos", "pernos"));
 }
 
 const units = new PhraseBook<true>().addAll(foreignUnits, true);
@@ -89,6 +102,15 @@ export function otherFigures(tokens: readonly Token[]): Candidate[] {
     const token = tokens[at];
     if (token?.kind !== "number") continue;
     const previous = tokens[at - 1];
+    // Hours of the day: "7p to 7a".
+    if (
+      isWord(tokens[at + 1], "a") &&
+      tokens[at + 1]?.glued &&
+      tokens
+        .slice(Math.max(0, at - 3), at)
+        .some(({ kind, norm }) => kind === "code" && /^\d{1,2}p$/.test(norm))
+    )
+      aside(at, at + 2, 6);
     if (isMark(previous, "$", "€", "£")) aside(at - 1, at + 1, 6);
     const end = figureEnd(tokens, at);
     const unitAt = isMark(tokens[end], "-") && tokens[end]?.glued ? end + 1 : end;

@@ -43,7 +43,7 @@ export function namedBefore(tokens: readonly Token[], names: readonly (readonly 
             (unitFollows.has(name.rating) ? 0 : 0.3) +
             0.1 * (name.end - name.start) +
             (direct ? 0.1 : 0);
-          if (score < floor) continue;
+          if (score < floor || (maybeArticle(tokens, name) && !looksLikeCurrent(parsed))) continue;
           candidates.push(candidate(name.rating, name.start, parsed, link.at, score));
           // "volts: 115/230 V": named and followed by its unit.
           const unit =
@@ -76,6 +76,24 @@ function isJoint(tokens: readonly Token[], name: Name): boolean {
     !token.upper &&
     tokens[name.end]?.kind === "number"
   );
+}
+
+/** A lower-case "a" after a comma or at the start may be either. */
+function maybeArticle(tokens: readonly Token[], name: Name): boolean {
+  const [before, token, after] = [tokens[name.start - 1], tokens[name.start], tokens[name.end]];
+  const letter = token?.kind === "word" && token.norm === "a" && !token.upper && name.end === name.start + 1;
+  return (
+    letter &&
+    !isMark(after, ":", "=") &&
+    !after?.glued &&
+    before?.kind !== "number" &&
+    before?.kind !== "break"
+  );
+}
+
+function looksLikeCurrent({ value }: Parsed): boolean {
+  const list = Array.isArray(value) ? (value as number[]) : [];
+  return list.length > 1 || list.some((amps) => !Number.isInteger(amps));
 }
 
 const labelWords = new Set([

@@ -33,6 +33,7 @@ export function resolve(
   const denied = stated.filter((claim) => isDenied(context, claim));
   const unheard = new Set(denied);
   let standing = stated.filter((claim) => !unheard.has(claim) && counts(owners, claim));
+  standing.push(...measuredSupply(owners, stated, standing));
   standing = retract(context, owners, standing);
   const add = (claims: readonly Claim[]) => {
     for (const claim of claims) {
@@ -97,6 +98,19 @@ function report(
     if (!known) unreadable.push({ rating, ...words(start, end) });
   }
   return { readings, unreadable };
+}
+
+/** Volts that somebody measured are those of the supply. */
+function measuredSupply(
+  owners: readonly Owner[],
+  stated: readonly Standing[],
+  standing: readonly Standing[],
+): Standing[] {
+  if (standing.some(({ rating }) => rating === "supplyVolts")) return [];
+  const measured = stated.find(({ rating, start }) => rating === "volts" && owners[start] === "measured");
+  const [volts, ...more] = Array.isArray(measured?.value) ? (measured.value as number[]) : [];
+  if (!measured || volts === undefined || more.length > 0 || volts < 100 || volts > 500) return [];
+  return [{ ...measured, rating: "supplyVolts", value: volts }];
 }
 
 const measurable = new Set<RatingName>(["amps", "volts", "serviceFactorAmps", "rpm", "hz", "kw"]);

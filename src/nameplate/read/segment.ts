@@ -62,6 +62,20 @@ const longestRun = 300;
 const frameNumber = /^(?:42|48|56|66|140|143|145|182|184)$/;
 const frameLetters = /^(?:Y[ZN]?|J[MP]?|CZ?|Z|HC|H|N|R|T[CY]?|S)/i;
 
+const lookalikeLetters: Readonly<Record<string, string>> = { 0: "o", 1: "i", 5: "s", 8: "b" };
+
+/** A label word with look-alike figures in it, mended: V0LTS, M0DEL, AMP5. */
+export function mendWord(run: string): string | undefined {
+  if (run.length < 4 || run.length > longestWord || !/^\p{L}[\p{L}0158]*$/u.test(run) || !/[0158]/.test(run))
+    return undefined;
+  const letters = run.toLowerCase().replace(/[0158]/g, (figure) => lookalikeLetters[figure] ?? figure);
+  const other = run
+    .toLowerCase()
+    .replace(/1/g, "l")
+    .replace(/[058]/g, (figure) => lookalikeLetters[figure] ?? figure);
+  return [letters, other].find((word) => gluedWords.has(word));
+}
+
 interface Step {
   readonly cost: number;
   readonly from: number;
@@ -115,8 +129,10 @@ function offerNumbers(run: string, start: number, offer: (piece: Segment, cost: 
       if (isDigit(character)) digits++;
       else lookalikes++;
       if (isDigit(run[at + 1])) continue;
-      const dotted = /^.\..$/.test(run.slice(start, at + 1));
-      if ((digits > 0 || (dotted && run.length <= 5)) && readDigits(norm))
+      const dotted = /^.\..{1,2}$/.test(run.slice(start, at + 1));
+      // In `l-1/2` the first one is a letter too.
+      const ofFraction = norm === "1" && at === start && /^[-/]/.test(run.slice(at + 1)) && /\d/.test(run);
+      if ((digits > 0 || ofFraction || (dotted && run.length <= 5)) && readDigits(norm))
         offer(
           { kind: "number", start, end: at + 1, norm, lookalikes },
           0.5 + 0.8 * lookalikes + (isDotOfName(run, start, norm) ? 0.3 : 0),

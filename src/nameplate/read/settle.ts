@@ -20,6 +20,15 @@ export function settle(
     corrects(context, claims) ||
     (listRatings.has(rating) && alone.every(belongs));
   const said = keepBare ? [...claims] : named;
+  // "frame 56 … it's a 56J"
+  const fuller =
+    rating === "frame" &&
+    alone.find(({ value }) =>
+      named.some(
+        (other) => /^\d+$/.test(String(other.value)) && String(value).startsWith(String(other.value)),
+      ),
+    );
+  if (fuller) return fuller;
   if (rating === "modelNumbers") return allNumbers(context, said);
   const last = said.at(-1);
   if (!last || said.length === 1) return last;

@@ -22,7 +22,7 @@ const facts = new PhraseBook<SiteFact>()
   wired to, wired up, hooked up for, hooked up to, hooked to, hardwired, hard wired, running on,
   runs on, run on, plugged into, plugs into, plugged in to, line voltage, supply voltage, house
   voltage, incoming, coming in, coming from the panel, feed, fed with, fed by, at the panel, from
-  the panel, panel is, at the box, at the pump, at the disconnect, to the pump, to the pad, house
+  the panel, panel is, panel, lugs, disconnect, terminals, equipment room, at the box, at the pump, at the disconnect, to the pump, to the pad, house
   is, house has, receptacle, connected to, strapped for, set for, set to, set up for, setup for,
   switched to, jumpered for, voltage at the house, my power is, power is, house power, my house,
   wiring is, electrician says its, toma, tomacorriente, conectado a, conectada a,
@@ -161,12 +161,12 @@ function around(tokens: readonly Token[], start: number, end: number, kind: Site
     const both = rating === "supplyVolts" && (isMark(tokens[at + 1], "/") || isMark(tokens[at - 1], "/"));
     if (both) return;
     const fit = suits(rating, token.value);
-    if (fit < 0 || (fit < 1 && !kindUnit)) return;
+    if (fit < 0 || (fit < (cost <= 0.3 ? 0.8 : 1) && !kindUnit)) return;
     const whole = one(rating, token.value, low, high, at, at + 1, base + fit - cost + (kindUnit ? 0.4 : 0));
     candidates.push(rating === "breakerAmps" ? withPoles(tokens, whole) : whole);
   };
   let cost = 0;
-  for (let at = end; at < Math.min(tokens.length, end + 7); at++) {
+  for (let at = end; at < Math.min(tokens.length, end + 9); at++) {
     const token = tokens[at];
     if (!token || token.kind === "break" || isMark(token, ".", ";", "?", "!")) break;
     if (token.kind === "number") {
@@ -184,8 +184,10 @@ function around(tokens: readonly Token[], start: number, end: number, kind: Site
       continue;
     }
     if (isMark(token, ",")) cost += 0.8;
+    else if (isWord(token, "motor", "label", "plate", "tag", "nameplate", "placa", "etiqueta", "but", "pero"))
+      break;
     else if (token.kind === "word")
-      cost += fillers.has(token.norm) ? 0.15 : isWord(token, ...units) ? 0 : 0.9;
+      cost += fillers.has(token.norm) ? 0.15 : isWord(token, ...units) ? 0 : 0.5;
     else cost += 0.1;
     if (cost > 2.2) break;
   }

@@ -13,9 +13,21 @@ export function parseSpecial(
   cost: number,
 ): Parsed[] {
   if (rating === "insulationClass" || rating === "kvaCode") return parseLetter(rating, tokens, at, cost);
+  if (rating === "shaft") return parseShaft(tokens, at);
   if (rating === "duty") return parseMinutes(tokens, at);
   if (rating === "modelNumbers" || rating === "serialNumber") return parseIdentifier(tokens, at, name, cost);
   return [];
+}
+
+const threads = /^(?:thread|threads|threading|threaded|screw|screws|screwed|rosca|roscado)$/;
+const keys = /^(?:key|keys|keyed|keyway|slot|cuna|cunero|chaveta)$/;
+
+/** "Shaft end: external thread". */
+function parseShaft(tokens: readonly Token[], at: number): Parsed[] {
+  const token = tokens[at];
+  if (token?.kind !== "word") return [];
+  if (threads.test(token.norm)) return [{ end: at + 1, value: "threaded", fit: 1.5 }];
+  return keys.test(token.norm) ? [{ end: at + 1, value: "keyed", fit: 1.5 }] : [];
 }
 
 const insulationLetters = "ABFHEN";

@@ -39,8 +39,11 @@ function isAbbreviation(word: string, candidate: string): boolean {
 }
 
 /** The one word of the lexicon this may be a slip for; undefined when none or several are as near. */
-export function likeliest(word: string, lexicon: Iterable<string>): string | undefined {
-  const most = word.length >= 7 ? 2 : word.length >= 4 ? 1 : 0;
+export function likeliest(
+  word: string,
+  lexicon: Iterable<string>,
+  most = word.length >= 7 ? 2 : word.length >= 4 ? 1 : 0,
+): string | undefined {
   let best: string | undefined;
   let least = most + 1;
   for (const candidate of lexicon) {

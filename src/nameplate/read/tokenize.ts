@@ -1,5 +1,5 @@
 import { digitLike, readDigits, vulgarFraction } from "./digits.ts";
-import { type Segment, segment } from "./segment.ts";
+import { mendWord, type Segment, segment } from "./segment.ts";
 import { type Chunk, fold, type Token } from "./token.ts";
 
 /** What one unbroken run of characters may be made of besides letters and digits. */
@@ -119,6 +119,11 @@ function cutCore(text: string, start: number, end: number, common: Common, token
   const run = text.slice(start, end);
   if (!/[\d½¼¾⅓⅔⅛⅜⅝⅞]/.test(run) && !/^[lI]\.[lISOB]/.test(run)) {
     cutWords(text, start, end, common, tokens);
+    return;
+  }
+  const mended = mendWord(run);
+  if (mended !== undefined) {
+    tokens.push({ kind: "word", norm: mended, upper: run === run.toUpperCase(), start, end, ...common() });
     return;
   }
   if (/^[0-9]{1,2}(?:st|nd|rd|th)$/i.test(run)) {
