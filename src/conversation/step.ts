@@ -1,5 +1,6 @@
 import { type Assessment, assessThread } from "./assess.ts";
 import { toDesk } from "./cases.ts";
+import { markedFrom, ratingsFrom, withoutMessage } from "./edited.ts";
 import { absorb } from "./facts.ts";
 import type { Knowledge } from "./knowledge.ts";
 import { withKnownPump } from "./known-pump.ts";
@@ -15,6 +16,10 @@ export interface Incoming {
   readonly text: string;
   /** ISO instant. */
   readonly at: string;
+  /** The channel's own name for the message, where it has one; an edited message keeps it. */
+  readonly message?: string;
+  /** True when these are new words of a message that was answered before. */
+  readonly edited?: boolean;
 }
 
 /** What one message leads to; committed as a whole. */
@@ -39,11 +44,16 @@ type Act = (turn: Turn) => Response | null;
 const acts: readonly Act[] = [danger, erasing, withPerson, holding, startOver, talk];
 
 /** Answers one message: pure, so the same thread, message and knowledge always give the same step. */
-export function step(thread: Thread, message: Incoming, knowledge: Knowledge): Step {
-  const expecting = thread.pending.kind === "ratings" ? thread.pending.ratings : [];
+export function step(stored: Thread, message: Incoming, knowledge: Knowledge): Step {
+  const asked = stored.pending.kind === "ratings" ? stored.pending.ratings : [];
+  const edited = message.edited === true ? message.message : undefined;
+  // New words of an earlier answer may be as bare as that answer was.
+  const expecting = edited === undefined ? asked : [...ratingsFrom(stored.facts, edited), ...asked];
   const heard = knowledge.understand(message.text, expecting);
   const reading = withKnownPump(message.text, heard.reading, knowledge.catalogue.pumps);
   const understood: Understood = { ...heard, reading };
+  const said = reading.readings.map(({ rating }) => rating);
+  const thread = edited === undefined ? stored : withoutMessage(stored, edited, said);
   const speaker = createSpeaker(knowledge.wording, thread.explained);
   const turn: Turn = {
     text: message.text,
@@ -60,9 +70,14 @@ export function step(thread: Thread, message: Incoming, knowledge: Knowledge): S
   };
   const response = firstResponse(turn);
   const replies = response.replies.filter((text) => text.trim() !== "");
+  const { facts } = response.thread;
   const after = replies.reduce(
     (state, text) => withLine(state, { from: "bot", text: text.slice(0, KEPT_CHARACTERS), at: message.at }),
-    { ...response.thread, explained: speaker.explained() },
+    {
+      ...response.thread,
+      facts: message.message === undefined ? facts : markedFrom(stored.facts, facts, message.message),
+      explained: speaker.explained(),
+    },
   );
   return {
     thread: after,

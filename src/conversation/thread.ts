@@ -10,6 +10,8 @@ export interface Fact<K extends RatingName = RatingName> {
   /** The customer's own words it came from. */
   readonly words: string;
   readonly certainty: Certainty;
+  /** The message it was said in, by the channel's own name for it: an edit of that message replaces it. */
+  readonly from?: string;
   /** What it was inferred from; absent for what people stated. */
   readonly because?: Ground;
 }

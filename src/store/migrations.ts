@@ -91,7 +91,7 @@ export const migrations: readonly string[] = [
   INSERT INTO cases (id, thread_id, state, urgency, doc, opened_at, updated_at)
     SELECT id, thread_id, 'waiting', urgency,
            json_object('id', id, 'threadId', thread_id, 'urgency', urgency, 'reason', reason,
-                       'standing', json_object('state', 'waiting', 'since', opened_at), 'alerted', NULL,
+                       'standing', json_object('state', 'waiting', 'since', opened_at), 'unanswered', json_object('since', opened_at, 'promised', json('true')), 'alerted', NULL,
                        'offered', NULL, 'fits', NULL, 'sale', NULL, 'headline', '', 'brief', brief,
                        'openedAt', opened_at, 'updatedAt', updated_at),
            opened_at, updated_at
@@ -169,5 +169,10 @@ export const migrations: readonly string[] = [
   CREATE TRIGGER telegram_updates_erased AFTER DELETE ON threads BEGIN
     UPDATE telegram_updates SET body = '', queue = '' WHERE queue = OLD.id AND state <> 'waiting';
   END;
+  `,
+  // Which message an item is of, so that an edit is known as one also after a crash.
+  `
+  ALTER TABLE inbox ADD COLUMN message TEXT;
+  ALTER TABLE inbox ADD COLUMN edited INTEGER NOT NULL DEFAULT 0 CHECK (edited IN (0, 1));
   `,
 ];

@@ -12,6 +12,10 @@ export interface InboxItem {
   readonly text: string;
   /** ISO instant. */
   readonly at: string;
+  /** The channel's own name for the message, where it has one; an edited message keeps it. */
+  readonly message?: string;
+  /** True when these are new words of a message that came before. */
+  readonly edited?: boolean;
   /** Pictures and files, for staff. */
   readonly attachments?: readonly Attachment[];
 }

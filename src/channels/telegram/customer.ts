@@ -70,11 +70,14 @@ async function say(
   attachments: readonly Attachment[] = [],
 ): Promise<readonly Outgoing[]> {
   if (text.trim() === "" && attachments.length === 0) return [];
+  const message = messageOf(update);
   await engine.handle({
     id: itemIdOf(update),
     threadId,
     text,
     at: clock.now(),
+    ...(message === undefined ? {} : { message: String(message.message_id) }),
+    ...(update.edited_message === undefined ? {} : { edited: true }),
     ...(attachments.length === 0 ? {} : { attachments }),
   });
   return [];

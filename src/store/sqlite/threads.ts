@@ -2,10 +2,18 @@ import type { Attachment } from "../../outgoing.ts";
 import type { InboxItem, Store, StoredThread } from "../store.ts";
 import { type Db, nextOf } from "./database.ts";
 
-type InboxRow = Omit<InboxItem, "attachments"> & { readonly attachments: string | null };
+type InboxRow = Omit<InboxItem, "attachments" | "message" | "edited"> & {
+  readonly attachments: string | null;
+  readonly message: string | null;
+  readonly edited: number;
+};
 
-const itemOf = ({ attachments, ...item }: InboxRow): InboxItem =>
-  attachments === null ? item : { ...item, attachments: JSON.parse(attachments) as Attachment[] };
+const itemOf = ({ attachments, message, edited, ...item }: InboxRow): InboxItem => ({
+  ...item,
+  ...(attachments === null ? {} : { attachments: JSON.parse(attachments) as Attachment[] }),
+  ...(message === null ? {} : { message }),
+  ...(edited === 1 ? { edited: true } : {}),
+});
 
 /** Threads and the messages that came in. */
 export function threadsOf(db: Db) {
@@ -16,23 +24,26 @@ export function threadsOf(db: Db) {
      ON CONFLICT (id) DO UPDATE SET state = excluded.state, version = excluded.version, updated_at = excluded.updated_at`,
   );
   const receive = db.prepare(
-    "INSERT INTO inbox (id, thread_id, text, at, attachments) VALUES (?, ?, ?, ?, ?) ON CONFLICT (id) DO NOTHING",
+    `INSERT INTO inbox (id, thread_id, text, at, attachments, message, edited) VALUES (?, ?, ?, ?, ?, ?, ?)
+     ON CONFLICT (id) DO NOTHING`,
   );
   const unhandled = db.prepare(
-    "SELECT id, thread_id AS threadId, text, at, attachments FROM inbox WHERE handled = 0 ORDER BY seq",
+    `SELECT id, thread_id AS threadId, text, at, attachments, message, edited
+     FROM inbox WHERE handled = 0 ORDER BY seq`,
   );
   const markHandled = db.prepare("UPDATE inbox SET handled = 1 WHERE id = ? AND handled = 0");
   const eraseInbox = db.prepare(
-    "UPDATE inbox SET text = '', attachments = NULL, thread_id = '', handled = 1 WHERE thread_id = ?",
+    "UPDATE inbox SET text = '', attachments = NULL, message = NULL, thread_id = '', handled = 1 WHERE thread_id = ?",
   );
   const eraseThread = db.prepare("DELETE FROM threads WHERE id = ?");
   const next = nextOf(db);
 
   const methods: Pick<Store, "findThread" | "receive" | "unhandled"> = {
     findThread: async (threadId) => find.get(threadId) as StoredThread | undefined,
-    receive: async ({ id, threadId, text, at, attachments }) =>
-      receive.run(id, threadId, text, at, attachments === undefined ? null : JSON.stringify(attachments))
-        .changes === 1,
+    receive: async ({ id, threadId, text, at, attachments, message = null, edited = false }) => {
+      const files = attachments === undefined ? null : JSON.stringify(attachments);
+      return receive.run(id, threadId, text, at, files, message, edited ? 1 : 0).changes === 1;
+    },
     unhandled: async () => (unhandled.all() as InboxRow[]).map(itemOf),
   };
   return {
