@@ -62,7 +62,13 @@ const listed: readonly (readonly [CueKind, readonly string[]])[] = [
   ["partial", partialPhrases],
   ["illegible", illegiblePhrases],
 ];
-for (const [kind, phrases] of listed) for (const phrase of phrases) book.add(phrase, { kind, phrase });
+for (const [kind, phrases] of listed)
+  for (const phrase of phrases) {
+    book.add(phrase, { kind, phrase });
+    // "the heater's label"
+    if (kind === "thing" && !/s$/.test(phrase) && !phrases.includes(`${phrase}s`))
+      book.add(`${phrase}s`, { kind, phrase });
+  }
 
 /** Every cue in the text; of one kind at one place the longest. */
 export function findCues(tokens: readonly Token[]): Cue[] {
@@ -239,6 +245,7 @@ function opens(tokens: readonly Token[], start: number, end: number): boolean {
   )
     at += 1;
   const token = tokens[at];
+  if (tokens.slice(start, at).some((mark) => isMark(mark, "¿"))) return true;
   return token?.kind === "word" && openers.has(token.norm);
 }
 

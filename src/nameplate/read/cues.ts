@@ -32,7 +32,7 @@ export const otherThings: readonly string[] = list(`
   sprinkler pump, irrigation pump, relay, contactor, wire nut,
   conduit, multiport, vacuum, sweep, pressure washer, treadmill, tractor, mower, vfd box,
   controller, control box, automation, spare one, spare motor, the pump itself, pump case, pump
-  cover, tapa, carcasa de la bomba, cuerpo de la bomba, fuente, ventilador, thermal protector, golf cart, rental, cabin, gauge, log, maintenance log, the spare, a spare, house number, address, gate code, zip, zip code, order number, order, account, ticket, flyer, equipment room
+  cover, tapa, carcasa de la bomba, cuerpo de la bomba, fuente, ventilador, thermal protector, golf cart, rental, cabin, gauge, log, maintenance log, the spare, a spare, house number, address, gate code, zip, zip code, order number, order, account, ticket, flyer, equipment room, inverter, battery, batteries, panels, solar panels, charger, car, truck, stove, oven, microwave, fridge, refrigerator, freezer, television
 `);
 
 /** People whose equipment is not in question; they count with a possessive or a verb of having. */
@@ -103,7 +103,7 @@ export const generalQuestionCues: readonly string[] = list(`
   diferencia, diferencia, significa, quiere decir, cuantos, es igual, matter, generally, supposed to
   be, in theory, hypothetically, convert, fit a, fits a, work with, por que, que es, cual es, how do
   i, how come, ok to, okay to, safe to, legal, allowed, curious, wondering, wonder if, do all, are
-  all, is it true, ever make, make them, exist, if a, a motor rated, generally speaking, do i need
+  all, is it true, ever make, make them, exist, if a, a motor rated, generally speaking, do i need, equivale, equivalen, por curiosidad
 `);
 
 /** First words of a clause that asks. */

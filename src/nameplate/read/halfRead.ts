@@ -17,6 +17,11 @@ export function halved(context: Context, claims: readonly Standing[]): Standing[
     const near = ordered
       .within(cue.start - 40, cue.start + 60)
       .filter((claim) => sentenceAt[claim.start] === sentenceAt[cue.start]);
+    if (
+      cue.phrase === "either" &&
+      !tokens.slice(cue.end, cue.end + 12).some((token) => isWord(token, "or", "o"))
+    )
+      continue;
     if (leading.test(cue.phrase)) {
       const following = near.filter((claim) => claim.end > cue.start);
       for (const claim of following) if (claim.rating === following[0]?.rating) half.add(claim);

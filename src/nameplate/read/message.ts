@@ -2,6 +2,7 @@ import type { MessageReading, Reading, Unreadable } from "../reading.ts";
 import { isNameplateRating, type Nameplate, type RatingName, type Site } from "../vocabulary.ts";
 import type { Candidate } from "./candidate.ts";
 import { columns } from "./columns.ts";
+import { grid } from "./grid.ts";
 import { judge } from "./judge.ts";
 import { findNames, mendSpelling } from "./naming.ts";
 import { currentsByVoltage } from "./pairing.ts";
@@ -28,6 +29,7 @@ export function readMessage(text: string, options: ReadingOptions = {}): Message
     ...namedBefore(tokens, names),
     ...namedAfter(tokens, names),
     ...columns(tokens, names),
+    ...grid(tokens, names),
     ...currentsByVoltage(tokens, names),
     ...selfNaming(tokens),
     ...site(tokens),

@@ -156,7 +156,7 @@ const letterOf = (digits: number) => String.fromCharCode(96 + Math.min(digits, 1
 /** Telephone numbers, dates and times of day, as shapes: `c` is a figure of three digits, and so on. */
 const shapes: readonly (readonly [RegExp, number])[] = [
   [/^c\)?[-./ ]?c[-./ ]?d/, 6],
-  [/^c-d/, 6],
+  [/^c-d/, 3.5],
   [/^[a]-?c-c-d/, 7],
   [/^[j-l]/, 4],
   [/^[ab][/.-][ab][/.-](?:d|b)(?![/.-])/, 5],

@@ -132,7 +132,7 @@ function counts(owners: readonly Owner[], claim: Standing): boolean {
   if (owner === "part")
     return claim.rating === "shaft" || claim.rating === "flange" || claim.rating === "pumpModel";
   if (ofPlace.has(claim.rating))
-    return owner === "measured" || (owner === "other" && ofOthers.has(claim.rating));
+    return owner === "measured" || owner === "place" || (owner === "other" && ofOthers.has(claim.rating));
   return owner === "measured" && !measurable.has(claim.rating);
 }
 

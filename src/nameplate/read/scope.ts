@@ -6,9 +6,9 @@ import { clausesOfNumberedMotors, sentencesOfWorkingMotors } from "./whichMotor.
 
 /**
  * Whose figure a token carries. `measured` covers only what an instrument measures, `part` a piece of the pump
- * that the shaft and the face are described by.
+ * that the shaft and the face are described by, `place` a fitting of the house that carries the same supply.
  */
-export type Owner = "label" | "other" | "neighbour" | "measured" | "asked" | "part";
+export type Owner = "label" | "other" | "neighbour" | "measured" | "asked" | "part" | "place";
 
 const foreign: Partial<Record<CueKind, Owner>> = {
   thing: "other",
@@ -136,6 +136,7 @@ function turn(context: Context, cue: Cue, owner: Owner, cued: boolean, clause: C
     return undefined;
   const vague = cue.kind === "wish" && /^(?:thinking|want|bigger|recommended|online)$/.test(cue.phrase);
   if (vague && cuesIn(context, cue.end, cue.end + 1, "home").length > 0) return undefined;
+  if (cue.kind === "thing" && /^(?:timer|time clock)$/.test(cue.phrase)) return "place";
   if (cue.kind === "thing" && parts.test(cue.phrase)) return "part";
   return foreign[cue.kind];
 }

@@ -86,6 +86,12 @@ const hundreds: Readonly<Record<string, number>> = {
   ochocientos: 800,
   novecientos: 900,
   doscientas: 200,
+  trescientas: 300,
+  cuatrocientas: 400,
+  quinientas: 500,
+  setecientas: 700,
+  ochocientas: 800,
+  novecientas: 900,
 };
 const points = new Set(["point", "dot", "punto", "coma", "decimal"]);
 const zeros = new Set(["oh", "o"]);
@@ -133,8 +139,34 @@ function small(words: Words, at: number): Said | undefined {
   return unit === undefined ? undefined : { value: unit, end: at + 1 };
 }
 
+/** Digits said one by one: "one one five", "one five point eight". */
+function spelled(words: Words, at: number): Said | undefined {
+  let digits = "";
+  let end = at;
+  for (let next = at; digits.length < 4; next = words.after(end)) {
+    const word = words.word(next);
+    const digit =
+      zeros.has(word) && digits
+        ? 0
+        : shy.has(word) && word !== "one" && word !== "uno"
+          ? undefined
+          : units[word];
+    if (digit === undefined || digit > 9) break;
+    digits += String(digit);
+    end = next + 1;
+  }
+  const follows = words.word(words.after(end));
+  // "one two thirty" is no run of digits, nor is the number before "and a half".
+  if (tens[follows] !== undefined || (units[follows] ?? 0) > 9 || parts[follows] !== undefined)
+    return undefined;
+  const enough = digits.length >= 3 || (digits.length === 2 && points.has(follows));
+  return enough && !digits.startsWith("0") ? { value: Number(digits), end } : undefined;
+}
+
 /** English and Spanish cardinals, and the trade's pairs: one-fifteen, two oh eight, thirty-four fifty. */
 function cardinal(words: Words, at: number): Said | undefined {
+  const digits = spelled(words, at);
+  if (digits) return digits;
   let total = 0;
   let said: Said | undefined;
   const hundred = hundreds[words.word(at)];
@@ -243,6 +275,10 @@ const parts: Readonly<Record<string, number>> = {
   cuarto: 4,
   cuartos: 4,
   tercio: 3,
+  tenth: 10,
+  tenths: 10,
+  decimo: 10,
+  decimos: 10,
   tercios: 3,
 };
 

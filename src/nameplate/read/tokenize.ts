@@ -47,14 +47,30 @@ export function tokenize(message: string): Token[] {
       at = end;
       continue;
     }
-    let end = at;
-    while (end < text.length && !gap.test(text[end] ?? "")) end++;
+    const end = chunkEnd(text, at);
     cutChunk(text, at, end, glued, wide, tokens);
     at = end;
     glued = true;
     wide = false;
   }
   return readLoneOnes(text, tokens);
+}
+
+/** A chunk ends at white space and at the marks that part the cells of a table. */
+function chunkEnd(text: string, start: number): number {
+  let end = start;
+  let commas = 0;
+  while (end < text.length && !gap.test(text[end] ?? "")) {
+    if (text[end] === ",") commas += 1;
+    end++;
+  }
+  for (let at = start; at < end; at++) {
+    const character = text[at] ?? "";
+    const figures = /\d/.test(text[at - 1] ?? "") && /\d/.test(text[at + 1] ?? "");
+    const cell = character === "|" || character === ";" || (character === "," && (commas >= 3 || !figures));
+    if (cell) return Math.max(at, start + 1);
+  }
+  return end;
 }
 
 /** Half-open pieces of one chunk: cores of letters and digits between other marks. */
