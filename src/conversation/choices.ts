@@ -26,7 +26,11 @@ export function customerChoices(pending: Pending): readonly CustomerChoice[] {
       return answers ? choicesOf(`ask/${only}`, [...answers, CANNOT_READ]) : [];
     }
     case "doubt":
-      return choicesOf(`doubt/${pending.rating}`, ["yes", "no"]);
+      // The proposal is part of the name: a yes to one must not be taken for a yes to the next.
+      return choicesOf(`doubt/${pending.rating}/${String(pending.proposal.value)}`.slice(0, 50), [
+        "yes",
+        "no",
+      ]);
     case "erase":
       return choicesOf("erase", ["yes", "no"]);
     case "power-off":

@@ -6,7 +6,6 @@ import type { OutcomeName } from "./outcomes.ts";
 
 /** Who has the case. */
 export type Standing =
-  /** `since`: the wait that the promise of an answer counts from. */
   | { readonly state: "waiting"; readonly since: string }
   | { readonly state: "taken"; readonly by: StaffMember; readonly since: string }
   /** Handed back: open, but nobody waits for a person. */
@@ -37,6 +36,11 @@ export interface DeskCase {
   readonly urgency: Urgency;
   readonly reason: CaseReason;
   readonly standing: Standing;
+  /**
+   * Since when the customer waits for a person's word; null while nobody owes one. `promised`: the bot has said
+   * when somebody answers; false in a talk that a person has begun.
+   */
+  readonly unanswered: { readonly since: string; readonly promised: boolean } | null;
   /** The danger an alert went out for and when it did; null when none did. */
   readonly alerted: { readonly hazard: Hazard; readonly at: string } | null;
   /** The motor a person has offered, by stock number. */
@@ -98,6 +102,7 @@ export function openedCase(
     urgency,
     reason,
     standing: { state: "waiting", since: at },
+    unanswered: { since: at, promised: true },
     alerted: null,
     offered: null,
     fits: null,

@@ -5,7 +5,7 @@ import { alertMessages } from "./alert.ts";
 import type { CaseEvent, DeskCase } from "./case.ts";
 import { type DeskHours, sayClock } from "./hours.ts";
 import { lastClosing, openHoursBetween, runningShift } from "./shifts.ts";
-import { caseLines, takeChoices, takenCases, type WaitingCase, waitingCases } from "./waiting.ts";
+import { caseLines, takeChoices, takenCases, waitingCases } from "./waiting.ts";
 
 /** Something an instant brings. It is sent once: `key` is stored with the messages. */
 export interface Notice {
@@ -89,24 +89,37 @@ function digest(at: string, cases: readonly DeskCase[], { hours, wording }: DueK
   ];
 }
 
-/** One honest word to a customer who has waited longer than promised, in opening hours, and only then. */
+/**
+ * A customer who waits longer than promised, in opening hours, gets one honest word, and staff see it. One who
+ * has had a word from the person since is not written to again: that person is reminded.
+ */
 function lateWords(at: string, cases: readonly DeskCase[], { hours, wording }: DueKnowledge) {
   const shift = runningShift(hours, at);
   if (!shift) return [];
   const closes = sayClock(shift.closes);
-  const late = ({ standing }: WaitingCase) =>
-    openHoursBetween(hours, standing.since, at) > hours.promiseHours;
-  return waitingCases(cases)
-    .filter(late)
-    .map(
-      ({ id, standing }): Notice => ({
-        key: `late:${id}:${standing.since}`,
+  return [...waitingCases(cases), ...takenCases(cases)].flatMap((open): readonly Notice[] => {
+    const { id, unanswered, standing } = open;
+    if (unanswered === null) return [];
+    const { since, promised } = unanswered;
+    if (openHoursBetween(hours, since, at) <= hours.promiseHours) return [];
+    const name = standing.state === "taken" ? standing.by.name : null;
+    const age = ageInWords(since, at, wording);
+    const told =
+      name === null
+        ? wording.say("desk", "customer.late", { closes })
+        : wording.say("desk", "customer.lateTaken", { closes, name });
+    const reminder =
+      name === null
+        ? wording.say("desk", "case.toldLate")
+        : wording.say("desk", promised ? "case.toldLateTaken" : "case.reminder", { name, age });
+    return [
+      {
+        key: `late:${id}:${since}`,
         caseId: id,
-        toCustomer: [wording.say("desk", "customer.late", { closes })],
-        outgoing: [
-          { lane: { kind: "case", caseId: id }, content: { text: wording.say("desk", "case.toldLate") } },
-        ],
-        events: [{ caseId: id, at, by: null, kind: "told-late", text: "" }],
-      }),
-    );
+        toCustomer: promised ? [told] : [],
+        outgoing: [{ lane: { kind: "case", caseId: id }, content: { text: reminder } }],
+        events: promised ? [{ caseId: id, at, by: null, kind: "told-late", text: "" }] : [],
+      },
+    ];
+  });
 }

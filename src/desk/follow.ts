@@ -96,7 +96,7 @@ function placeCase(turn: CustomerTurn, last: DeskCase | undefined, newId: number
   }
   const kept: DeskCase = { ...last, urgency, reason };
   const reopened = (text: string): Placed => ({
-    case: { ...kept, standing },
+    case: { ...kept, standing, unanswered: { since: at, promised: true } },
     toCase: [{ text }],
     events: [
       {
@@ -110,8 +110,12 @@ function placeCase(turn: CustomerTurn, last: DeskCase | undefined, newId: number
   });
   switch (last.standing.state) {
     case "waiting":
-    case "taken":
-      return { case: kept, toCase: [], events: [] };
+    case "taken": {
+      const unanswered =
+        last.unanswered ??
+        (turn.courtesy ? null : { since: at, promised: last.standing.state === "waiting" });
+      return { case: { ...kept, unanswered }, toCase: [], events: [] };
+    }
     case "with-bot":
       return reopened(
         knowledge.wording.say("desk", "case.backOnDesk", {

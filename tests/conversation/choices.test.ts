@@ -40,9 +40,12 @@ describe("buttons beside a question", () => {
   });
 
   test("a yes to one doubt is no yes to another", () => {
-    const [yes] = customerChoices({ kind: "doubt", rating: "hp", proposal: 1.5 });
-    expect(yes && textOfChoice({ kind: "doubt", rating: "serviceFactor", proposal: 1.1 }, yes.id)).toBeNull();
-    expect(yes && textOfChoice({ kind: "doubt", rating: "hp", proposal: 1.5 }, yes.id)).toBe("yes");
+    const doubt = (rating: "hp" | "serviceFactor", value: number) =>
+      ({ kind: "doubt", rating, proposal: { rating, value } }) as const;
+    const [yes] = customerChoices(doubt("hp", 1.5));
+    expect(yes && textOfChoice(doubt("hp", 1.5), yes.id)).toBe("yes");
+    expect(yes && textOfChoice(doubt("hp", 2.5), yes.id)).toBeNull();
+    expect(yes && textOfChoice(doubt("serviceFactor", 1.5), yes.id)).toBeNull();
   });
 
   test("every id is short enough for any channel", () => {

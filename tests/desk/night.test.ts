@@ -1,5 +1,5 @@
 import { beforeEach, describe, expect, test } from "vitest";
-import { customer, desk, type Evening, evening, kim, LABEL } from "./evening.ts";
+import { caseLane, customer, desk, type Evening, evening, kim, LABEL } from "./evening.ts";
 
 let shop: Evening;
 beforeEach(() => {
@@ -108,12 +108,41 @@ describe("the promise", () => {
     expect(await late()).toHaveLength(1);
   });
 
-  test("a case that somebody has taken is not late", async () => {
+  test("a taken case is late too, until the person has written", async () => {
     shop.at("2026-11-24T10:00:00-06:00");
     await shop.says("ana", person);
+    await shop.says("bo", person);
     await shop.types(kim, 1, "/take");
+    await shop.types(kim, 2, "> I'm on it");
     await tickAt("2026-11-24T17:00:00-06:00");
+    await tickAt("2026-11-24T17:20:00-06:00");
+    expect(await late()).toEqual([
+      expect.stringMatching(/Kim at the desk has your case but hasn't got to writing/),
+    ]);
+    expect((await shop.texts(customer("bo"))).at(-1)).toBe("Kim at the desk: I'm on it");
+  });
+
+  test("a customer in talk with a person is not written to; the person is reminded, once", async () => {
+    shop.at("2026-11-24T10:00:00-06:00");
+    await shop.says("ana", person);
+    await shop.types(kim, 1, "> what does the label say?");
+    await shop.says("ana", "it says 56Y");
+    await tickAt("2026-11-24T15:00:00-06:00");
+    await tickAt("2026-11-24T16:00:00-06:00");
     expect(await late()).toEqual([]);
+    const reminders = (await shop.texts(caseLane(1))).filter((text) => /has no answer yet/.test(text));
+    expect(reminders).toEqual([
+      "Kim: the customer wrote 5 h ago and has no answer yet. They were told nothing.",
+    ]);
+  });
+
+  test("a thank-you to the person waits for nothing", async () => {
+    shop.at("2026-11-24T10:00:00-06:00");
+    await shop.says("ana", person);
+    await shop.types(kim, 1, "> it's in the mail");
+    await shop.says("ana", "thank you!");
+    shop.at("2026-11-24T16:00:00-06:00");
+    expect(await shop.tick()).toBe(0);
   });
 
   test("staff see that the customer was told", async () => {

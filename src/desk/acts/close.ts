@@ -44,6 +44,7 @@ export function close(turn: CloseTurn): Decision {
     case: {
       ...turn.case,
       sale: closing.sale,
+      unanswered: null,
       standing: { state: "closed", outcome, sku: closing.sku, by: turn.by, since: turn.at },
     },
     thread: { ...turn.thread, pending: { kind: "nothing" } },

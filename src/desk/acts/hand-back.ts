@@ -12,7 +12,7 @@ export function handBack(turn: TurnOf<"hand-back">): Decision {
   if (danger) return danger;
   const { by, at, knowledge } = turn;
   const { wording } = knowledge;
-  const back = { ...turn.case, standing: { state: "with-bot", since: at } } as const;
+  const back = { ...turn.case, unanswered: null, standing: { state: "with-bot", since: at } } as const;
   const { thread, replies } = resume(mirrored(turn.thread, back), knowledge);
   // A verdict that has changed meanwhile puts the case on the desk again, to be confirmed.
   const again = thread.case.state === "none" ? back : waitingAgain(back, thread.case, at);
@@ -30,5 +30,11 @@ function waitingAgain(
   { urgency, reason }: Pick<TurnOf<"hand-back">["case"], "urgency" | "reason">,
   at: string,
 ): TurnOf<"hand-back">["case"] {
-  return { ...open, urgency, reason, standing: { state: "waiting", since: at } };
+  return {
+    ...open,
+    urgency,
+    reason,
+    unanswered: { since: at, promised: true },
+    standing: { state: "waiting", since: at },
+  };
 }

@@ -31,7 +31,7 @@ export function offer(turn: TurnOf<"offer">): Decision {
   const along = takingAlong(turn);
   const answer = wording.say("desk", "answer.offered", { motor: motor.sku, warning: warningOf(turn, motor) });
   return done(turn, answer.trim(), {
-    case: { ...along.case, offered: motor.sku },
+    case: { ...along.case, offered: motor.sku, unanswered: null },
     thread: withLine(turn.thread, { from: "staff", text: text.slice(0, 600), at }),
     toCustomer: [text, cautionText(speaker)],
     toCase: [

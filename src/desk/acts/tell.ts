@@ -16,6 +16,7 @@ export function tell(turn: TurnOf<"tell">): Decision {
   const along = takingAlong(turn);
   return done(turn, wording.say("desk", "answer.told", { text }), {
     ...along,
+    case: { ...along.case, unanswered: null },
     thread: withLine(turn.thread, { from: "staff", text: text.slice(0, 600), at: turn.at }),
     toCustomer: [wording.say("desk", "customer.told", { name: turn.by.name, text })],
     events: [...along.events, eventOf(turn, "told", text)],
