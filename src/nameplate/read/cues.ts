@@ -15,7 +15,7 @@ export const homeCues: readonly string[] = list(`
   motor, este, este motor, one im asking about, one i care about, one that went out, one that
   burned, one that failed, failed one, this thing, old one says, the pool one, main pump, its now,
   one to replace, one im replacing, one i am replacing, el muerto, el quemado, el que se quemo, el
-  que murio, el malo, the bad, one acting up, it wrong, wrong before, got it wrong, el que tengo, la que tengo, one i have, what i have, i have now, have now, right now
+  que murio, el malo, the bad, one acting up, it wrong, wrong before, got it wrong, el que tengo, la que tengo, one i have, what i have, i have now, have now, right now, dont care, not that one, thats not it, not it, esa no
 `);
 
 /** Equipment, parts and papers with figures of their own. */
@@ -32,7 +32,7 @@ export const otherThings: readonly string[] = list(`
   sprinkler pump, irrigation pump, relay, contactor, wire nut,
   conduit, multiport, vacuum, sweep, pressure washer, treadmill, tractor, mower, vfd box,
   controller, control box, automation, spare one, spare motor, the pump itself, pump case, pump
-  cover, tapa, carcasa de la bomba, cuerpo de la bomba, fuente, ventilador, thermal protector, golf cart, rental, cabin, gauge, log, maintenance log, the spare, a spare, house number, address, gate code, zip, zip code, order number, order, account, ticket, flyer, equipment room, inverter, battery, batteries, panels, solar panels, charger, car, truck, stove, oven, microwave, fridge, refrigerator, freezer, television
+  cover, tapa, carcasa de la bomba, cuerpo de la bomba, fuente, ventilador, thermal protector, golf cart, rental, cabin, gauge, log, maintenance log, the spare, a spare, house number, address, gate code, zip, zip code, order number, order, account, ticket, flyer, inverter, battery, batteries, panels, solar panels, charger, car, truck, stove, oven, microwave, fridge, refrigerator, freezer, television, shore power, berth
 `);
 
 /** People whose equipment is not in question; they count with a possessive or a verb of having. */
@@ -72,7 +72,7 @@ export const earlierCues: readonly string[] = list(`
 export const wishCues: readonly string[] = list(`
   want, i want, wanted, want to, would like, id like, wish, thinking of, thinking about, thinking,
   considering, upgrade, upgrading, upgrade to, go up to, going up to, going to a, go to a, go with,
-  step up, bump up, move up, switch to, switching to, looking at, found a, found one, saw a, saw
+  step up, bump up, move up, switch to, switching to, looking at a, looking at one, looking at the new, found a, found one, saw a, saw
   one, seen a, online, on sale, for sale, new one, the new, a new, one i want, instead of my, id
   take, prefer, rather have, could i, can i, can you, could you, should i, would a, would it, would
   i, will a, if you, if i, if it, what if, hoping for, dream, ideally, interested in, offered me,
@@ -118,7 +118,7 @@ export const aliveCues: readonly string[] = list(`
   fine, is fine, works, works fine, works great, still works, working, runs, still runs, runs great,
   running, ok, is ok, good, great, good one, still running, perfect, healthy, not the problem, no
   problem, funciona, sirve, esta bien, trabaja bien, jala bien, still good, no issues, running fine,
-  spare, in the shed, ignore
+  spare, in the shed, ignore, serviceable, in service, operational, operating
 `);
 /** The thing just named is the broken one. */
 export const deadCues: readonly string[] = list(`

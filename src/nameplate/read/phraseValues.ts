@@ -37,6 +37,14 @@ export function selfNaming(tokens: readonly Token[]): Candidate[] {
       for (const { rating, value, phrase } of match.found) {
         const next = tokens[match.end];
         const previous = tokens[match.start - 1];
+        if (
+          phrase === "square" &&
+          tokens
+            .slice(Math.max(0, match.start - 5), match.start)
+            .some((token) => isWord(token, "key", "inches", "inch")) &&
+          isMark(tokens[match.start - 2], "/")
+        )
+          continue;
         if (everyday.has(phrase)) {
           if (
             next?.kind === "word" &&

@@ -65,7 +65,10 @@ export class PhraseBook<T> {
         const skipped =
           at > start &&
           token.kind === "mark" &&
-          (token.norm === "." || token.norm === "-" || (this.#colons && token.norm === ":"));
+          (token.norm === "." ||
+            token.norm === "-" ||
+            token.norm === "_" ||
+            (this.#colons && token.norm === ":"));
         const following = tokens[at + 1];
         const abbreviated =
           token.norm !== "." ||

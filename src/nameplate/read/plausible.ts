@@ -90,11 +90,14 @@ const judges: Partial<Record<RatingName, (value: number) => number>> = {
   hoursPerDay: (value) => (within(value, 0.5, 24) ? 2 : -4),
 };
 
-/** True where two figures may stand on one label as the two values of one rating. */
-export function goTogether(rating: RatingName, first: number, second: number): boolean {
+/**
+ * True where two figures may stand on one label as the two values of one rating. Parted by a mere comma or
+ * nothing (`loosely`) only dual-voltage amps at 2:1 or near enough go together.
+ */
+export function goTogether(rating: RatingName, first: number, second: number, loosely = false): boolean {
   const ratio = Math.max(first, second) / Math.min(first, second);
   if (rating === "amps" || rating === "serviceFactorAmps")
-    return within(ratio, 1.001, 1.3) || within(ratio, 1.6, 4.5);
+    return within(ratio, 1.001, 1.3) || (loosely ? within(ratio, 1.8, 2.2) : within(ratio, 1.6, 4.5));
   if (rating === "rpm") return first !== second && suits("rpm", first) >= 1 && suits("rpm", second) >= 1;
   if (rating === "hz") return first !== second && suits("hz", first) === 2 && suits("hz", second) === 2;
   if (rating === "volts") return first !== second && suits("volts", first) > 0 && suits("volts", second) > 0;

@@ -1,6 +1,6 @@
 import { asksGenerally, plainNouns } from "./asking.ts";
 import type { Clause, Cue, CueKind } from "./clauses.ts";
-import { type Context, cuesIn, isQuestion } from "./context.ts";
+import { type Context, cuesIn, cuesOf, isQuestion } from "./context.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 import { clausesOfNumberedMotors, sentencesOfWorkingMotors } from "./whichMotor.ts";
 
@@ -39,6 +39,24 @@ const parts = /^(?:impell|impulsor|diffuser|volute|seal|wet ?end|housing)/;
  * about; a sentence starts with the label in question unless a heading above it says otherwise.
  */
 export function ownersOf(context: Context): Owner[] {
+  const owners = ownersBy(context, true);
+  if (
+    !owners.includes("other") ||
+    context.stated.all.some(({ start, bare }) => !bare && owners[start] === "label")
+  )
+    return owners;
+  // Every figure belongs to a pump of another kind, and no other motor is spoken of: then that one is meant.
+  const only = cuesOf(context, "thing").some(({ phrase }) => pumps.test(phrase));
+  const others = cuesOf(context, "alive", "earlier", "wish", "person", "general").length > 0;
+  const motors = cuesOf(context, "home").filter(({ phrase }) => phrase !== "motor").length > 0;
+  return only && !others && !motors ? ownersBy(context, false) : owners;
+}
+
+/** Pumps that may be the one asked about. */
+const pumps =
+  /^(?:spa|hot tub|jacuzzi|booster|waterfall|fountain|cleaner|well|sump|irrigation|sprinkler)(?: (?:motor|pump|one))?$/;
+
+function ownersBy(context: Context, apart: boolean): Owner[] {
   const { tokens, clauses } = context;
   const owners: Owner[] = new Array(tokens.length).fill("label");
   const working = sentencesOfWorkingMotors(context);
@@ -73,7 +91,7 @@ export function ownersOf(context: Context): Owner[] {
     const entity = numbered.get(index);
     const opening: Owner = entity ?? inherited;
     const first = working.has(sentence) && opening === "label" ? "other" : opening;
-    const { owner, cued } = ownClause(context, clause, first, owners);
+    const { owner, cued } = ownClause(context, clause, first, owners, apart);
     const figures = tokens
       .slice(clause.start, clause.end)
       .some(({ kind, norm }) => kind === "number" || (kind === "code" && /^\d/.test(norm)));
@@ -82,7 +100,11 @@ export function ownersOf(context: Context): Owner[] {
     if (cued && said.test(quoting)) inherited = "label";
     else if (cued || entity)
       inherited =
-        figures || announces || owner === "label" || saysNext(tokens, clause, clauses[index + 1])
+        figures ||
+        announces ||
+        owner === "label" ||
+        owner === "neighbour" ||
+        saysNext(tokens, clause, clauses[index + 1])
           ? owner
           : "label";
     const alone = tokens[clause.end]?.kind === "break" && newLine;
@@ -98,6 +120,7 @@ function ownClause(
   clause: Clause,
   opening: Owner,
   owners: Owner[],
+  apart: boolean,
 ): { owner: Owner; cued: boolean } {
   let owner = opening;
   let from = clause.start;
@@ -113,6 +136,7 @@ function ownClause(
     "wish",
     "measured",
   )) {
+    if (!apart && cue.kind === "thing" && pumps.test(cue.phrase)) continue;
     const next = turn(context, cue, owner, cued, clause);
     if (next === undefined) continue;
     owners.fill(linksBack(context.tokens, cue, next) ? next : owner, from, cue.start);

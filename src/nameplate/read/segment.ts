@@ -62,6 +62,11 @@ const longestRun = 300;
 const frameNumber = /^(?:42|48|56|66|140|143|145|182|184)$/;
 const frameLetters = /^(?:Y[ZN]?|J[MP]?|CZ?|Z|HC|H|N|R|T[CY]?|S)/i;
 
+/** True for a word of the trade that may be run together with figures. */
+export function isGluedWord(word: string): boolean {
+  return gluedWords.has(word);
+}
+
 const lookalikeLetters: Readonly<Record<string, string>> = { 0: "o", 1: "i", 5: "s", 8: "b" };
 
 /** A label word with look-alike figures in it, mended: V0LTS, M0DEL, AMP5. */

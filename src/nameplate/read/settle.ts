@@ -55,6 +55,7 @@ function joined(context: Context, rating: RatingName, claims: readonly Standing[
     else if (list.every((value) => more.includes(value))) whole = claim;
     else if (
       more.length === 1 &&
+      claim.start - whole.end <= 14 &&
       suits(rating, more[0] ?? 0) > 0 &&
       list.every((value) => goTogether(rating, value, more[0] ?? 0))
     )

@@ -63,6 +63,7 @@ export function site(tokens: readonly Token[]): Candidate[] {
     if (pole && !isWord(tokens[pole.end], "motor", "motors", "rpm"))
       candidates.push(...poleCandidates(tokens, pole.start, pole.end, pole.found[0] ?? 1));
     candidates.push(
+      ...keyed(tokens, at),
       ...price(tokens, at),
       ...hours(tokens, at),
       ...pump(tokens, at),
@@ -139,6 +140,7 @@ const voltWords = list(`
 `);
 const fillers = new Set(
   list(`
+  phase, three,
   double, dual, single, 2, pole, polo, polos, de, dos, doble, gfci, gfi, two, the, a, an, is, are,
   its, on, for, says, it, at, to, own, dedicated, of, es, un, una, el, la, rated, reads, and, i,
   have, with, has, volt, volts, v, 230, 240, 120, 115, 220, in, panel, box, main, there, here, now,
@@ -231,6 +233,36 @@ function amperesOf(tokens: readonly Token[], at: number): Candidate[] {
   const next = isMark(tokens[at + 1], "-") ? at + 2 : at + 1;
   if (!isWord(tokens[next], ...ampWords) || suits("breakerAmps", number.value) < 2) return [];
   return [withPoles(tokens, one("breakerAmps", number.value, at, next + 1, at, at + 1, 5))];
+}
+
+const keys = new PhraseBook<RatingName>()
+  .addAll(["breaker poles", "poles", "number of poles"], "breakerPoles")
+  .addAll(
+    [
+      "hours per day",
+      "hours a day",
+      "hrs / day",
+      "hours / day",
+      "hours daily",
+      "daily hours",
+      "run time",
+      "runtime",
+      "horas por dia",
+      "horas al dia",
+    ],
+    "hoursPerDay",
+  );
+
+/** "poles: 2", "hours_per_day = 8": a form filled in. */
+function keyed(tokens: readonly Token[], at: number): Candidate[] {
+  const key = keys.longestAt(tokens, at);
+  const rating = key?.found[0];
+  if (!key || !rating || !isMark(tokens[key.end], ":", "=")) return [];
+  const number = tokens[key.end + 1];
+  if (number?.kind !== "number") return [];
+  const fits =
+    rating === "breakerPoles" ? [1, 2, 3].includes(number.value) : suits(rating, number.value) >= 2;
+  return fits ? [one(rating, number.value, at, key.end + 2, key.end + 1, key.end + 2, 6)] : [];
 }
 
 const kwh = list(`

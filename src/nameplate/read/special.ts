@@ -52,6 +52,8 @@ function parseMinutes(tokens: readonly Token[], at: number): Parsed[] {
   if (token?.kind !== "number") return [];
   const next = isMark(tokens[at + 1], "-") ? at + 2 : at + 1;
   const unit = tokens[next];
+  const named = isMark(tokens[at - 1], "=", ":") && isWord(tokens[at - 2], "min", "mins", "minutes");
+  if (named) return [{ end: at + 1, value: token.value, fit: 2 }];
   if (isWord(unit, "min", "mins", "minute", "minutes", "minutos"))
     return [{ end: next + 1, value: token.value, fit: 2 }];
   if (isWord(unit, "hr", "hour", "hrs", "hours", "hora"))
@@ -102,6 +104,7 @@ function parseIdentifier(
   const text = identifierText(token, last);
   const figure = end === at + 1 && token.kind === "number" && !/^\d{4,}$/.test(token.norm);
   const direct = name !== undefined && cost <= 0.3 && !figure ? 2.5 : 0;
+  if (figure && name?.weak && cost > 0.15) return [];
   const single = figure ? -0.6 : digits ? 1.4 + direct : 0.4 + direct;
   return [{ end, value: text as RatingValue<RatingName>, fit: single }];
 }

@@ -1,5 +1,5 @@
 import { digitLike, readDigits, vulgarFraction } from "./digits.ts";
-import { mendWord, type Segment, segment } from "./segment.ts";
+import { isGluedWord, mendWord, type Segment, segment } from "./segment.ts";
 import { type Chunk, fold, type Token } from "./token.ts";
 
 /** What one unbroken run of characters may be made of besides letters and digits. */
@@ -59,15 +59,20 @@ export function tokenize(message: string): Token[] {
 /** A chunk ends at white space and at the marks that part the cells of a table. */
 function chunkEnd(text: string, start: number): number {
   let end = start;
-  let commas = 0;
-  while (end < text.length && !gap.test(text[end] ?? "")) {
-    if (text[end] === ",") commas += 1;
-    end++;
-  }
+  while (end < text.length && !gap.test(text[end] ?? "")) end++;
+  // The cells already cut off belong to the same row.
+  let first = start;
+  while (first > 0 && start - first < 200 && !gap.test(text[first - 1] ?? "")) first--;
+  const run = text.slice(first, Math.min(end, start + 300));
+  const commas = run.split(",").length - 1;
+  const decimals = /[;|]/.test(run) || /^[^,]*\d,\d{1,2}(?:\/\d+,\d{1,2})+[^,]*$/.test(run);
   for (let at = start; at < end; at++) {
     const character = text[at] ?? "";
     const figures = /\d/.test(text[at - 1] ?? "") && /\d/.test(text[at + 1] ?? "");
-    const cell = character === "|" || character === ";" || (character === "," && (commas >= 3 || !figures));
+    const cell =
+      character === "|" ||
+      character === ";" ||
+      (character === "," && ((commas >= 3 && !decimals) || !figures));
     if (cell) return Math.max(at, start + 1);
   }
   return end;
@@ -218,7 +223,11 @@ function cutWords(text: string, start: number, end: number, common: Common, toke
     const to = from + match[0].length;
     if (!/[\p{L}\p{N}]/u.test(match[0])) pushMark(text, from, common(), tokens);
     else {
-      const norm = fold(match[0]).replace(/['’]/g, "");
+      const folded = fold(match[0]);
+      const owned = folded.replace(/['’]s$/, "");
+      // "the kW's worn off", but "neighbor's" keeps its s.
+      const norm =
+        owned !== folded && owned.length <= 5 && isGluedWord(owned) ? owned : folded.replace(/['’]/g, "");
       tokens.push({
         kind: "word",
         norm,
