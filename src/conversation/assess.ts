@@ -1,6 +1,6 @@
 import { pumpByModel } from "../catalogue/catalogue.ts";
-import { matchStock } from "../matching/match.ts";
 import { planQuestions } from "../matching/plan.ts";
+import { indexStock } from "../matching/stock-index.ts";
 import type { MatchResult, StockMotor } from "../matching/types.ts";
 import { auditNameplate } from "../nameplate/audit.ts";
 import type { Doubt } from "../nameplate/reading.ts";
@@ -12,6 +12,10 @@ import type { Facts, Thread } from "./thread.ts";
 
 /** Nobody is asked for the same rating more often than this; then the ladder takes over, then the desk. */
 export const ASKED_AT_MOST = 2;
+
+/** Of a large stock only the best are kept: nobody is offered more, and what-ifs look no further down. */
+const LARGE_STOCK = 2000;
+const KEPT_MOTORS = 60;
 
 /** What the shop can offer on the day of the question. */
 export interface Shelf {
@@ -32,7 +36,7 @@ export interface Assessment {
   /** Doubts the customer has stood by although they cannot be true: for the desk. */
   readonly stubborn: readonly Doubt[];
   readonly contradictions: readonly Contradiction[];
-  /** Null while nothing about the motor is known. */
+  /** The best motors; null while nothing about the motor is known. */
   readonly match: MatchResult | null;
   /** Ratings worth asking, most useful first; empty when no answer could change the outcome. */
   readonly ask: readonly RatingName[];
@@ -68,7 +72,10 @@ export function assess(thread: Thread, shelf: Shelf): Assessment {
     return { facts, nameplate, site, doubts, stubborn, contradictions, match: null, ask: [] };
   }
   const question = { nameplate, site, on: shelf.on };
-  const match = matchStock(question, shelf.motors);
+  const match = indexStock(shelf.motors).match(
+    question,
+    shelf.motors.length > LARGE_STOCK ? { limit: KEPT_MOTORS } : {},
+  );
   const closed = unaskable(thread);
   const planned = planQuestions(question, shelf.motors, { unaskable: closed });
   const ask =

@@ -34,13 +34,13 @@ export function goOn(turn: TalkTurn, answeredAside: boolean): Response {
   const undecided = assessment.match.verdict === "undecided";
   const question = undecided ? nextQuestion(assessment.ask) : [];
   if (question.length > 0) {
-    const lost =
-      nothingNew && !settledSomething && thread.pending.kind === "ratings"
-        ? [speaker.say("replies", "notUnderstood")]
-        : [];
+    const missed = nothingNew && !settledSomething && thread.pending.kind === "ratings";
+    const fruitless = missed ? thread.fruitless + 1 : 0;
+    if (fruitless >= PATIENCE) return handOver(turn, "pause");
+    const lost = missed ? [speaker.say("replies", "notUnderstood")] : [];
     const rest = restOfQuestion(turn);
     const asked = rest.length > 0 ? remind(thread, rest, speaker) : ask(thread, question, speaker);
-    return { thread: asked.thread, replies: [[...lost, asked.text].join(" ")] };
+    return { thread: { ...asked.thread, fruitless }, replies: [[...lost, asked.text].join(" ")] };
   }
 
   const signature = verdictSignature(assessment);
@@ -58,6 +58,9 @@ export function goOn(turn: TalkTurn, answeredAside: boolean): Response {
     replies: verdictReplies(turn),
   };
 }
+
+/** After so many fruitless messages in a row the desk takes over. */
+const PATIENCE = 4;
 
 /** What is still worth knowing of a question that this message answered in part. */
 function restOfQuestion({ thread, assessment, absorbed }: TalkTurn): readonly RatingName[] {
@@ -121,15 +124,14 @@ function countAsked(thread: TalkTurn["thread"], rating: Doubt["ratings"][number]
   return { ...thread, asked: { ...thread.asked, [rating]: (thread.asked[rating] ?? 0) + 1 } };
 }
 
-/** Words alone do not settle it: to the desk, said once. */
-function handOver(turn: TalkTurn, why: "stubborn" | "photo"): Response {
+/** Why the words alone do not settle it: values stood by that can't be true, nothing readable, no more answers. */
+type HandOver = "stubborn" | "photo" | "pause";
+
+/** To the desk, said once. */
+function handOver(turn: TalkTurn, why: HandOver): Response {
   const { thread, speaker, when } = turn;
   const signature = `desk:${why}`;
-  const handed = { ...calm(toDesk(thread, "cannot-decide")), answered: signature };
+  const handed = { ...calm(toDesk(thread, "cannot-decide")), fruitless: 0, answered: signature };
   if (thread.answered === signature) return { thread: handed, replies: [speaker.say("replies", "noted")] };
-  const text =
-    why === "stubborn"
-      ? speaker.say("replies", "stubborn", { when })
-      : speaker.say("questions", "photo", { when });
-  return { thread: handed, replies: [`${text} ${when}`] };
+  return { thread: handed, replies: [`${speaker.say("replies", why)} ${when}`] };
 }

@@ -74,6 +74,8 @@ export interface Thread {
   /** How often each rating has been asked. */
   readonly asked: { readonly [K in RatingName]?: number | undefined };
   readonly pending: Pending;
+  /** Messages in a row that answered nothing while something was asked. */
+  readonly fruitless: number;
   /** Trade words already explained. */
   readonly explained: readonly string[];
   /** Unresolved danger: parts talk waits until the customer says the power is off. */
@@ -95,6 +97,7 @@ export const newThread: Thread = {
   confirmed: [],
   asked: {},
   pending: { kind: "nothing" },
+  fruitless: 0,
   explained: [],
   hazard: null,
   planning: false,

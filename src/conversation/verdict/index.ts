@@ -94,7 +94,7 @@ function notSettled({ speaker }: TalkTurn, match: MatchResult): string {
     speaker.say("replies", "verdict.undecided"),
     speaker.say("replies", "inTheRunning"),
     ...running,
-    speaker.say("questions", "photo"),
+    speaker.say("replies", "photo"),
   ].join("\n");
 }
 
