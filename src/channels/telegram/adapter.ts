@@ -198,7 +198,9 @@ async function tick(station: Station, onDone: () => void, signal: AbortSignal): 
     if (signal.aborted) return;
     try {
       const now = clock.now();
-      if ((await engine.tick(now)) > 0) onDone();
+      await engine.tick(now);
+      // Other programs on the same store, as the command line, leave messages for Telegram too.
+      onDone();
       await sweepErased(station);
       await store.telegram.forgetUpdates(later(now, -IDS_KEPT_MS));
     } catch (error) {

@@ -11,7 +11,9 @@ export async function fromForeign(station: Station, update: Update, chatId: numb
   const { api, log, staff, wording, nameOf } = station;
   const joined = update.my_chat_member !== undefined && isIn(update.my_chat_member.new_chat_member);
   if (update.my_chat_member !== undefined && !joined) return;
-  if (staff === null && !joined) return;
+  // Of being added the bot is told twice; the change of membership is the one that counts.
+  const spoken = update.message !== undefined && update.message.new_chat_members === undefined;
+  if (!joined && (staff === null || !spoken)) return;
   const key = staff === null ? "foreign.setup" : "foreign.leaves";
   const text = wording.say("telegram", key, { id: chatId });
   await unlessShutOut(station, () => api.sendMessage(chatId, text));

@@ -27,7 +27,7 @@ export const usualPace: Pace = {
   callTimeoutSeconds: 45,
   typingAfter: 500,
   albumGap: 1200,
-  tickEvery: 20_000,
+  tickEvery: 10_000,
   firstRetry: 1000,
   longestRetry: 60_000,
   membershipKept: 60_000,

@@ -56,7 +56,7 @@ export async function ensureTopic(
   caseId: number,
 ): Promise<CasePlace> {
   if (place.topic !== undefined || !(await staff.hasTopics())) return place;
-  const { api, store, log } = station;
+  const { api, store, log, wording, clock } = station;
   try {
     const { message_thread_id: topic } = await api.createForumTopic(
       place.group,
@@ -76,6 +76,13 @@ export async function ensureTopic(
       "topics cannot be opened; make the bot an administrator with the right to manage topics. Cases are single messages meanwhile",
     );
     staff.withoutTopics();
+    const at = clock.now();
+    // Once a day is often enough to be told.
+    await store.commit({
+      at,
+      notice: `telegram-no-topics:${place.group}:${at.slice(0, 10)}`,
+      outgoing: [{ lane: { kind: "desk" }, content: { text: wording.say("telegram", "staff.topics") } }],
+    });
     return place;
   }
 }
