@@ -46,16 +46,17 @@ export interface JudgedMention extends Danger {
 export function judgeMentions(text: string): readonly JudgedMention[] {
   const tokens = tokenize(text);
   const others = wordsInAnotherSense(tokens);
-  const judge = (mention: Mention): JudgedMention => {
+  const mentions: readonly Mention[] = hazards.flatMap((hazard) =>
+    findAll(senses[hazard], tokens).map((found) => ({ hazard, ...found })),
+  );
+  const starts = new Set(mentions.map(({ from }) => from));
+  return mentions.map((mention) => {
     const span = { start: tokens[mention.from]?.start ?? 0, end: tokens[mention.to - 1]?.end ?? 0 };
     const dismissed = inAnotherSense(others, mention)
       ? "another sense"
-      : contexts.find(([, context]) => context(tokens, mention))?.[0];
+      : contexts.find(([, context]) => context(tokens, mention, starts))?.[0];
     return { hazard: mention.hazard, words: text.slice(span.start, span.end), span, dismissed };
-  };
-  return hazards.flatMap((hazard) =>
-    findAll(senses[hazard], tokens).map((found) => judge({ hazard, ...found })),
-  );
+  });
 }
 
 /**

@@ -16,7 +16,7 @@ const lists = {
   sensation:
     "zing zings zinger zap buzz buzzing tickle sting stinging pulse pulses surge twinge thump prick pricks pinprick pinpricks pinpricking needles prickling static zip jolt current electricity charge voltage spark throbbing vibrating corrientita cosquilla piquete piquetes pinchazo pinchazos",
   react:
-    "twitch twitched twitches jerk jerked jerks yelp yelps yelped yelping flinch flinched flinches recoiled jumped_back pulled_back let_out_a_yelp spasm spasmed seized",
+    "twitch twitched twitches jerk jerked jerks yelp yelps yelped yelping flinch flinched flinches recoiled jumped_back pulled_back let_out_a_yelp spasm spasmed",
   bite: "bite bites bit bitten biting nip nips nipped nipping sting stings stung pinch pinched pinches",
   blow: "hit hits knock knocks knocked kick kicks kicked grab grabs grabbed threw throws thrown poke pokes poked",
   current:
@@ -41,7 +41,7 @@ const lists = {
     "spark sparks sparked sparking sparky sparkin chispa chispas chispea chispeando chispazo chispazos chisporrotea chisporroteando chispitas chispita",
   arc: "arcs arced arcing arcin arcking arc_flash arqueando arqueo",
   flames:
-    "flames flame flaming ablaze inferno fuego incendio incendiando incendia ardiendo llamarada llamaradas",
+    "flames flame flaming ablaze inferno fuego lumbre incendio incendiando incendia ardiendo llamarada llamaradas",
   melt: "melt melts melted melting molten derretido derretida derretidos derritio derritiendo derrite derretidas derritieron scorched charred blackened browned singed chamuscado chamuscada chamuscados",
   smell:
     "smell smells smelled smelling smelly smelt smel odor odour stink stinks stank stinking stench reek reeks whiff scent huele huelen olor oler olia oli oliendo apesta peste tufo",
@@ -51,7 +51,7 @@ const lists = {
   sizzle: "sizzle sizzles sizzling sizzled",
   // Protective devices and what they do.
   device:
-    "breaker breakers gfci gfcis gfi gfis gcfi rcd rccb afci fuse fuses circuit circuits circuit_breaker pastilla pastillas fusible fusibles taco tacos diferencial termica termico interruptor interruptores cortacircuitos cortacircuito llave_termica braker brakers ground_fault",
+    "breaker breakers gfci gfcis gfi gfis gcfi rcd rccb afci fuse fuses circuit circuits circuit_breaker pastilla pastillas fusible fusibles taco tacos diferencial termica termico interruptor interruptores cortacircuitos cortacircuito llave_termica automatico automaticos plomos braker brakers ground_fault",
   socket: "outlet outlets receptacle plug panel subpanel switch disconnect power_strip power electricity",
   trip: "trips tripped tripping tripin tripd trippin triped tripea tripean tripeo tripeando trippea",
   popOff:
@@ -72,10 +72,10 @@ const lists = {
     "flood floods flooded flooding underwater under_water submerged inundado inundada inundo inundaron sumergido sumergida bajo_el_agua",
   pooled: "puddle puddles water charco charcos agua floodwater",
   livePart:
-    "wire wires wiring panel panels subpanel breaker_box breaker_panel electrical_box junction_box electric_box wiring_box terminal_box connection_box conduit_box j_box jbox jb outlet outlets receptacle receptacles plug plugs cord cords extension_cord conduit timer timers time_clock timeclock timer_box control_box gfci gfi breaker breakers electrical electrics electronics terminal terminals automation control_panel circuit_board disconnect disconnect_box fuse_box power_strip splice splices alambre alambres cable cables cableado caja cajas cajita enchufe enchufes tomacorriente tomacorrientes contacto tablero centro_de_carga reloj apagador interruptor clavija transformer light_fixture pool_light light_niche pastilla pastillas vents motor_vents",
+    "wire wires wiring panel panels subpanel breaker_box breaker_panel electrical_box junction_box electric_box wiring_box terminal_box connection_box conduit_box j_box jbox jb outlet outlets receptacle receptacles plug plugs cord cords extension_cord conduit timer timers time_clock timeclock timer_box control_box gfci gfi breaker breakers electrical electrics electronics terminal terminals automation control_panel circuit_board disconnect disconnect_box fuse_box power_strip splice splices alambre alambres cable cables cableado caja cajas cajita enchufe enchufes tomacorriente tomacorrientes contacto tablero centro_de_carga reloj apagador interruptor clavija transformer light_fixture pool_light light_niche end_bell bell_housing capacitor_housing capacitor_cover motor_housing pastilla pastillas vents motor_vents",
   motor: "motor motors moter motores electric_motor",
   room: "room pad pit vault closet shed area equipment cuarto maquinas",
-  into: "in inside into on onto over through down en dentro sobre encima al a por adentro out",
+  into: "up_to all_over in inside into on onto over through down en dentro sobre encima al a por adentro out",
   near: "in inside into on onto over by at around near within through above all up underneath under behind surrounding next en dentro sobre encima al a por adentro junto cerca alrededor debajo from out off_of where donde",
   // Things of the plumbing that share a name with live parts.
   plumbing:

@@ -10,7 +10,12 @@ export interface Mention {
 }
 
 /** True when the mention is no danger here and now, for the one reason the function is named after. */
-export type Context = (tokens: readonly Token[], mention: Mention) => boolean;
+export type Context = (
+  tokens: readonly Token[],
+  mention: Mention,
+  /** Where mentions start, this one among them: token indices. */
+  starts: ReadonlySet<number>,
+) => boolean;
 
 /** Index of the first word of the sentence that holds the word at `at`, at most `most` words back. */
 export function sentenceStart(tokens: readonly Token[], at: number, most = 30): number {

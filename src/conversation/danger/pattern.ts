@@ -144,3 +144,8 @@ export function findAll(list: readonly Pattern[], tokens: readonly Token[]): rea
   }
   return [...byHead.values()];
 }
+
+/** The concepts a pattern relies on. */
+export function conceptNamesIn({ steps }: Pattern): readonly string[] {
+  return steps.flatMap((step) => (step.kind === "gap" ? [] : step.concepts));
+}

@@ -32,7 +32,12 @@ function standsBefore(shown: Shown, a: IntentName, b: IntentName): boolean {
 /** One neighbourly agreement: when it applies, what it takes away. All of them in one place. */
 const agreements: readonly ((shown: Shown, plain: string) => readonly IntentName[])[] = [
   // "I don't know what THP means" asks for an explanation.
-  (shown) => (shown.has("explain") ? ["dont-know"] : []),
+  (shown) => {
+    const how =
+      /^how /.test(shown.get("explain")?.words ?? "") && standsBefore(shown, "dont-know", "explain");
+    if (how) return ["explain"];
+    return shown.has("explain") ? ["dont-know"] : [];
+  },
   // "Square flange" tells, "square flange?" asks.
   (shown, plain) => {
     const bare = (shown.get("explain")?.words.split(" ").length ?? 9) <= 2;
@@ -74,7 +79,7 @@ const exceptions: readonly (readonly [
   ],
   ["no", "correction", (shown, plain) => shown.get("no")?.at === 0 && !/\d/.test(plain)],
   ["no", "ratings", (shown) => shown.get("no")?.at === 0],
-  ["thanks", "yes", (_, plain) => acknowledged.test(plain)],
+  ["thanks", "yes", (shown, plain) => acknowledged.test(plain) || standsBefore(shown, "thanks", "yes")],
 ];
 
 function before(shown: Shown, plain: string, a: IntentName, b: IntentName): boolean {

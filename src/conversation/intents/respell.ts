@@ -10,6 +10,10 @@ function isEnglish(word: string): boolean {
   return Object.hasOwn(one.lexicon, word);
 }
 
+function lettersOf(word: string): string {
+  return [...word].sort().join("");
+}
+
 /**
  * Repairs words towards those the intents are said with: one slip, two in a long word. Words of the English
  * lexicon and words that some pattern knows stay as they are.
@@ -38,6 +42,8 @@ export function createRespell(definitions: readonly IntentDefinition[]): (word: 
     let bestEdits = most + 1;
     for (const candidate of byFirstLetter.get(word.charAt(0)) ?? []) {
       if (Math.abs(candidate.length - word.length) > most) continue;
+      // Short words have too many neighbours: only swapped letters are repaired.
+      if (candidate.length < 5 && lettersOf(candidate) !== lettersOf(word)) continue;
       const distance = edits(word, candidate, most);
       const closer = distance < bestEdits || (distance === bestEdits && candidate.length === word.length);
       if (distance <= most && closer && (distance < bestEdits || best.length !== word.length)) {

@@ -1,42 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { detectDanger } from "../../../src/conversation/danger.ts";
-
-/** Kept apart from the corpus: one sentence for each idea the detector rests on. */
-const dangers: readonly (readonly [text: string, hazard: string])[] = [
-  ["lol got zapped when I touched the ladder", "shock"],
-  ["kid got bit by the pool light", "shock"],
-  ["it bites me when I touch it", "shock"],
-  ["me da toques la escalera", "shock"],
-  ["me dio corriente cuando toque la bomba", "shock"],
-  ["hot to touch and smells like burning plastic", "fire"],
-  ["huele a quemado y sale humo", "fire"],
-  ["is it bad that the breaker keeps tripping?", "trip"],
-  ["brekaer keeps triping", "trip"],
-  ["popped the breaker again", "trip"],
-  ["keeps kicking the GFCI", "trip"],
-  ["breaker won't stay on", "trip"],
-  ["blows the fuse", "trip"],
-  ["se baja la pastilla cuando prendo la bomba", "trip"],
-  ["there is water in the junction box", "water"],
-  ["motor got flooded and is still plugged in", "water"],
-  ["hay agua en la caja del breaker", "water"],
-];
-
-const harmless: readonly (readonly [why: string, text: string])[] = [
-  ["resolved", "it tripped last year, electrician fixed it"],
-  ["denied", "no smoke or burning smell, never trips"],
-  ["printed", "label says THERMALLY PROTECTED and risk of electric shock"],
-  ["hypothetical", "what if it trips"],
-  ["hypothetical", "would a bigger one trip the breaker?"],
-  ["figurative", "the price shocked me"],
-  ["figurative", "fire away"],
-  ["figurative", "that is a smoking deal"],
-  ["chemical", "I have to shock the pool, pool shock is expensive"],
-  ["chemical", "the chlorine is burning my eyes"],
-  ["a namesake", "20 amp breaker, GFCI breaker installed"],
-  ["a namesake", "trip to the store"],
-  ["a plain leak", "there is a drip at the union"],
-];
+import { detectDanger, judgeMentions } from "../../../src/conversation/danger.ts";
+import { dangers, harmless } from "./sentences.ts";
 
 describe("danger that counts", () => {
   test.each(dangers)("%s", (text, hazard) => {
@@ -68,5 +32,33 @@ describe("the finding", () => {
     expect(detectDanger("it tripped last year, electrician fixed it. Now it is smoking")?.hazard).toBe(
       "fire",
     );
+  });
+
+  test("keeps what was put aside, and why", () => {
+    expect(judgeMentions("no smoke, but it tripped")).toEqual([
+      expect.objectContaining({ hazard: "fire", words: "smoke", dismissed: "denied" }),
+      expect.objectContaining({ hazard: "trip", words: "tripped", dismissed: undefined }),
+    ]);
+  });
+});
+
+describe("context turns on small words", () => {
+  const pairs: readonly (readonly [danger: string, harmless: string])[] = [
+    ["the breaker won't stop tripping", "the breaker stopped tripping"],
+    ["I can't touch it without getting zapped", "it runs without tripping the breaker"],
+    ["if I touch the ladder I get zapped", "what if I touch the ladder and get zapped"],
+    ["not sure if that is smoke or steam", "that is not smoke"],
+    ["the pool shocked my son", "my son shocked the pool"],
+    ["it is smoking", "that is a smoking deal"],
+    ["Now the breaker trips", "now we leave for two trips"],
+    ["electrician fixed it but it still trips", "it used to trip but the electrician fixed it"],
+    ["water runs into the motor", "water runs into the drain"],
+    ["no it shocks me", "no shocks"],
+    ["should I worry about the burning smell?", "should I worry about fire if I wire it wrong?"],
+  ];
+
+  test.each(pairs)("%s | %s", (present, absent) => {
+    expect(detectDanger(present)).not.toBeNull();
+    expect(detectDanger(absent)).toBeNull();
   });
 });

@@ -14,7 +14,7 @@ export const definitions: readonly IntentDefinition[] = readdirSync(folder)
   .filter((file) => file.endsWith(".json"))
   .map((file) => intentDefinitionSchema.parse(JSON.parse(readFileSync(new URL(file, folder), "utf8"))));
 
-const match = createIntentMatcher(definitions);
+export const match = createIntentMatcher(definitions);
 
 /** Names of what a message wants, most likely first, as the bot sees it. */
 export function intentsOf(text: string): readonly IntentName[] {

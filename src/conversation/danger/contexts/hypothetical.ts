@@ -1,3 +1,4 @@
+import type { Hazard } from "../../../nameplate/reading.ts";
 import { type Context, hasWord, sentenceEnd, sentenceStart, words } from "../mention.ts";
 import { findFirst, patterns } from "../pattern.ts";
 import type { Token } from "../tokens.ts";
@@ -39,8 +40,13 @@ function happensAgain(tokens: readonly Token[], from: number, to: number): boole
   return false;
 }
 
+const judged = patterns(
+  "is it (safe|ok|okay|bad|normal|dangerous|alright)",
+  "es (seguro|normal|malo|peligroso)",
+);
+
 /** "If it trips" is a supposition, "if I touch it, it trips" is a report. */
-function supposed(tokens: readonly Token[], start: number, head: number): boolean {
+function supposed(tokens: readonly Token[], start: number, head: number, hazard: Hazard): boolean {
   for (let at = head - 1; at >= start; at -= 1) {
     const word = tokens[at]?.word ?? "";
     const spanishYes = word === "si" && (at === start || tokens[at + 1]?.gap === "comma");
@@ -54,6 +60,8 @@ function supposed(tokens: readonly Token[], start: number, head: number): boolea
     ) {
       return before === "safe" || before === "know" ? tokens[at + 1]?.word !== "that" : false;
     }
+    // "Is it safe to swim if the ladder gives a shock?" A wet motor may be a plain question, a shock is not.
+    if (hazard !== "water" && findFirst(judged, tokens, start, at)) return false;
     // "What do I do if it is smoking": under way, unless it is "ever".
     if (/^(is|are|keeps)$/.test(tokens[head - 1]?.word ?? "") && /ing$/.test(tokens[head]?.word ?? ""))
       return false;
@@ -150,7 +158,7 @@ const openers = words(
 );
 
 /** "What if it trips", "would 2 hp trip it", "risk of shock", "so I don't get shocked". */
-export const hypothetical: Context = (tokens, { head }) => {
+export const hypothetical: Context = (tokens, { head, hazard }) => {
   const start = sentenceStart(tokens, head);
   const end = sentenceEnd(tokens, head);
   if (risky.has(tokens[head + 1]?.word ?? "")) return true;
@@ -171,7 +179,7 @@ export const hypothetical: Context = (tokens, { head }) => {
     return true;
   }
   return (
-    supposed(tokens, start, head) ||
+    supposed(tokens, start, head, hazard) ||
     governedByModal(tokens, start, head) ||
     feareds(tokens, start, head) ||
     genericQuestion(tokens, start, head)

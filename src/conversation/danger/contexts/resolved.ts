@@ -58,8 +58,21 @@ function isPast(tokens: readonly Token[], start: number, end: number): boolean {
   return tokens.slice(start, end).some(({ word }) => word.length > 4 && /(?:aba|aban|ia|ian)$/.test(word));
 }
 
+/** What a later sentence says was mended is what that sentence speaks of: it ends where another danger is told. */
+function untilNextTopic(
+  tokens: readonly Token[],
+  end: number,
+  most: number,
+  starts: ReadonlySet<number>,
+): number {
+  for (let at = end; at < Math.min(tokens.length, most); at += 1) {
+    if (starts.has(at)) return sentenceStart(tokens, at);
+  }
+  return Math.min(tokens.length, most);
+}
+
 /** "It used to trip, the electrician fixed that", "smoked in May, that motor has been thrown out". */
-export const resolved: Context = (tokens, { from, head, to }) => {
+export const resolved: Context = (tokens, { from, head, to }, starts) => {
   const start = sentenceStart(tokens, head);
   const end = sentenceEnd(tokens, head);
   const clauseStart = Math.max(start, from - 6);
@@ -71,7 +84,7 @@ export const resolved: Context = (tokens, { from, head, to }) => {
   const named = findFirst(cured, tokens, Math.max(start, head - 5), head);
   if (named && !hasWord(tokens, named.from - 3, named.from, notDone)) return true;
   if (!isPast(tokens, clauseStart, Math.min(end, to + 6))) return false;
-  const reach = Math.min(tokens.length, to + 40);
+  const reach = untilNextTopic(tokens, end, to + 40, starts);
   const whole = (list: typeof cured) => findFirst(list, tokens, start, reach) !== undefined;
   const done = (list: typeof cured) => {
     const found = findFirst(list, tokens, start, reach);

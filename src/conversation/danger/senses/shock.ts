@@ -42,6 +42,7 @@ export const shockSense = patterns(
   "(agua|escalera|piscina|alberca|barandal|pileta) ~~6 hay ^corriente",
   "(motor|bomba|carcasa|carcaza) pasa ^corriente !(al|a|por)",
   "^(electricity|current|voltage) ~3 (in|into|through|on|thru) ~2 (@poolMetal|@poolWater|body)",
+  "(has|have) ~1 ^(electric current|electrical current)",
   "(leaking|leaks|leak|leaked) ^(electricity|current|voltage)",
   "(pump|motor|ladder|pool|light) ~3 ^(leaking electricity|leaking voltage|leaking current|electric chair)",
   "(hit|whacked|smacked|nailed|slammed|popped|bit|bitten|belted|whacked|got|zinged) ~2 (by|with) ~1 ^(240|220|120|110|230|115|208|electricity|current|volts)",
