@@ -136,6 +136,17 @@ test("a picture while a person has the case goes to that person, and the bot sta
   expect((await shop.lane(caseLane(1))).filter(({ content }) => content.attachments)).toHaveLength(1);
 });
 
+test("a changed message reaches the person who has the case, as changed", async () => {
+  const shop = evening();
+  await shop.says("ana", LABEL, { message: "m1" });
+  await shop.types(kim, 1, "/take");
+  await shop.says("ana", LABEL.replace("SF 1.65", "SF 1.25"), { message: "m1", edited: true });
+  expect((await shop.texts(caseLane(1))).at(-1)).toMatch(
+    /^Customer changed an earlier message to: .*SF 1\.25/,
+  );
+  expect((await shop.store.latestCase("ana"))?.doc).toMatch(/SF 1\.25/);
+});
+
 test("a customer who asks to be forgotten leaves nothing; staff are told to delete their own notes", async () => {
   const shop = evening();
   await shop.says("ana", LABEL);

@@ -15,6 +15,8 @@ export interface CustomerTurn {
   readonly thread: Thread;
   readonly text: string;
   readonly attachments: readonly Attachment[];
+  /** True when these are new words of an earlier message. */
+  readonly edited: boolean;
   /** Danger named in this message. */
   readonly hazard: Hazard | null;
   /** "Thanks", and nothing else. */
@@ -137,7 +139,7 @@ const PASSED_CHARACTERS = 3000;
 
 /** The customer's words for the person who has the case; pictures for everybody who looks. */
 function passedOn(
-  { text, attachments, hazard, knowledge }: CustomerTurn,
+  { text, attachments, edited, hazard, knowledge }: CustomerTurn,
   open: DeskCase,
 ): readonly Content[] {
   const { wording } = knowledge;
@@ -145,7 +147,11 @@ function passedOn(
   const reads = hazard === null && (open.standing.state === "taken" || attachments.length > 0);
   const words =
     reads && text.trim() !== ""
-      ? [wording.say("desk", "case.said", { text: text.slice(0, PASSED_CHARACTERS) })]
+      ? [
+          wording.say("desk", edited ? "case.edited" : "case.said", {
+            text: text.slice(0, PASSED_CHARACTERS),
+          }),
+        ]
       : [];
   const pictures =
     attachments.length > 0

@@ -49,6 +49,7 @@ export async function answerCustomer(parts: EngineParts, found: Found): Promise<
       thread: answered.thread,
       text: item.text,
       attachments: item.attachments ?? [],
+      edited: item.edited ?? false,
       hazard: answered.hazard,
       courtesy: answered.courtesy,
       at: item.at,

@@ -12,7 +12,14 @@ export function threadOf(stored: StoredThread | undefined): Thread {
     : { ...newThread, ...(JSON.parse(stored.state) as Partial<Thread>) };
 }
 
-const addedLater = { unanswered: null, alerted: null, offered: null, fits: null, sale: null, headline: "" } as const;
+const addedLater = {
+  unanswered: null,
+  alerted: null,
+  offered: null,
+  fits: null,
+  sale: null,
+  headline: "",
+} as const;
 
 /** A stored case; fields that a later version added take their first value. */
 export function caseOf(row: CaseRow): DeskCase {
