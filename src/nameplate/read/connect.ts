@@ -119,7 +119,7 @@ export function linkBack(tokens: readonly Token[], end: number, name: Name): num
   for (let at = end; at < name.start; at++) {
     const token = tokens[at];
     if (token?.kind === "break" && !token.blank && cost < 0.5) cost += 0.8;
-    else if (isMark(token, "-", "°", '"', "'", ")", "”") && at === end) cost += 0.1;
+    else if (isMark(token, "-", "°", '"', "'", ")", "”", "+") && at === end) cost += 0.1;
     else if (token?.kind === "word" && backward.has(token.norm)) cost += 0.5;
     else return undefined;
   }

@@ -65,7 +65,7 @@ export const earlierCues: readonly string[] = list(`
   bought a, one i bought, replacement i got, i returned, came with, came originally, like i typed,
   like i said, i first said, first said, would have told, would have said, would have guessed, would
   have been, old house, last house, other house, other pool, other pump, other motor, other one,
-  another pump, another motor, my other, otra bomba, otro motor, el otro, la otra, previous owner, prior owner, former owner, last owner, the builder, last pump, last pump was, last motor was, my last
+  another pump, another motor, my other, otra bomba, otro motor, el otro, la otra, previous owner, prior owner, former owner, last owner, the builder, last pump, last pump was, last motor was, my last, i thought, thought it was, i assumed, i guessed, i figured, yo pense, pense que, crei que
 `);
 
 /** Figures of a motor somebody would like, is offered or imagines. */
@@ -79,7 +79,7 @@ export const wishCues: readonly string[] = list(`
   offering, recommended, recommends, suggested, told me to get, told me i need, says i need, says i
   should, said i should, said i need, quiero, quisiera, me gustaria, pienso, puedo, podria,
   pensando, uno nuevo, una nueva, el nuevo, la nueva, nuevo, cambiar a, subir a, poner uno, poner
-  un, get a bigger, bigger, replace it with, replace with, one with, get a, buy a, giving away,
+  un, get a bigger, bigger, replace it with, replace with, get a, buy a, giving away,
   craigslist, en oferta, vi un, vi uno, encontre un, deseo, quote me, quote for a, put in a, new
   motor, stronger, downsize, down to a, go down to, going down to, candidate, proposed, replacement
   motor is, replacement is, your site, your website, you list, you have listed, you sell, if youve, if youd, anything in, anything with, anything under, something in, something with, something around, for $, too much, too big, too small, overkill, good deal, would turn, it would be, would run, would draw, would pull, would need
@@ -103,7 +103,7 @@ export const generalQuestionCues: readonly string[] = list(`
   diferencia, diferencia, significa, quiere decir, cuantos, es igual, matter, generally, supposed to
   be, in theory, hypothetically, convert, fit a, fits a, work with, por que, que es, cual es, how do
   i, how come, ok to, okay to, safe to, legal, allowed, curious, wondering, wonder if, do all, are
-  all, is it true, ever make, make them, exist, if a, a motor rated, generally speaking, do i need, equivale, equivalen, por curiosidad
+  all, is it true, ever make, make them, exist, if a, a motor rated, generally speaking, do i need, equivale, equivalen, por curiosidad, how long, how big, how often, how old, how hot, how fast, cuanto dura
 `);
 
 /** First words of a clause that asks. */

@@ -14,6 +14,7 @@ export function halved(context: Context, claims: readonly Standing[]): Standing[
   const ordered = new Ordered(claims);
   const half = new Set<Standing>();
   for (const cue of cuesOf(context, "partial")) {
+    if (ordered.within(cue.start - 8, cue.start).some((claim) => claim.end >= cue.end)) continue;
     const near = ordered
       .within(cue.start - 40, cue.start + 60)
       .filter((claim) => sentenceAt[claim.start] === sentenceAt[cue.start]);

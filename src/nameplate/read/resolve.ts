@@ -136,12 +136,16 @@ function counts(owners: readonly Owner[], claim: Standing): boolean {
   return owner === "measured" && !measurable.has(claim.rating);
 }
 
+/** Voltages capacitors are made for (common practice, no source). */
+const capacitorVolts = new Set([165, 250, 330, 370, 440, 450]);
+
 /** A capacitor's own voltage stands beside its microfarads and is no rating of the motor. */
 function isCapacitorVoltage(claim: Standing, capacitors: readonly Standing[]): boolean {
   if (claim.rating !== "volts" || !Array.isArray(claim.value) || claim.value.length !== 1) return false;
   const volts = Number(claim.value[0]);
   const beside = capacitors.some(
-    ({ from, to }) => claim.from >= to && claim.from - to <= 3 && from < claim.from,
+    ({ from, to }) =>
+      claim.from >= to && claim.from - to <= (capacitorVolts.has(volts) ? 9 : 3) && from < claim.from,
   );
   return beside && volts >= 160 && volts !== 208 && volts !== 230;
 }

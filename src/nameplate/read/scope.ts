@@ -31,7 +31,8 @@ const newOnes = new Set([
   "bigger",
 ]);
 /** What somebody said before: the rest of the sentence is not about it. */
-const said = /^(?:i |id |had |dije|puse|yo dije|escribi|like i|first said|said|sent|told|would have)/;
+const said =
+  /^(?:i |id |had |thought |yo pense|pense |crei |dije|puse|yo dije|escribi|like i|first said|said|sent|told|would have)/;
 const parts = /^(?:impell|impulsor|diffuser|volute|seal|wet ?end|housing)/;
 
 /**
@@ -172,7 +173,7 @@ function needed(tokens: readonly Token[], clause: Clause, cue: Cue): boolean {
     .some((token) => isWord(token, "need", "needs", "necesito", "needing", "ocupo", "needed"));
 }
 
-const linking = ["on", "of", "from", "off", "in", "with", "by", "for", "del", "de", "en", "con"];
+const linking = ["on", "of", "from", "off", "in", "by", "for", "del", "de", "en"];
 const articles = ["the", "my", "a", "an", "his", "her", "our", "el", "la", "mi", "its", "their"];
 
 /** "1.5 HP stamped on the impeller": a thing named after the figure takes it back. */

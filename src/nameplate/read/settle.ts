@@ -35,6 +35,10 @@ export function settle(
   const read = said.filter(({ value }) => value !== undefined);
   if (last.value === undefined && read.length > 0 && !corrects(context, said)) return read.at(-1);
   if (listRatings.has(rating)) return joined(context, rating, read) ?? last;
+  // "1 hp/.12 hp": of a dual horsepower the first counts.
+  const [high, low] = said.slice(-2);
+  const dual = rating === "hp" || rating === "totalHp";
+  if (dual && high && low && low.from - high.to === 1 && isMark(context.tokens[high.to], "/")) return high;
   const differ = said.some((claim) => !same(claim.value, last.value));
   // "3 hp? 8 hp?"
   if (differ && said.every((claim) => isMark(context.tokens[claim.to], "?")))

@@ -22,7 +22,7 @@ const facts = new PhraseBook<SiteFact>()
   wired to, wired up, hooked up for, hooked up to, hooked to, hardwired, hard wired, running on,
   runs on, run on, plugged into, plugs into, plugged in to, line voltage, supply voltage, house
   voltage, incoming, coming in, coming from the panel, feed, fed with, fed by, at the panel, from
-  the panel, panel is, panel, lugs, disconnect, terminals, equipment room, at the box, at the pump, at the disconnect, to the pump, to the pad, house
+  the panel, panel is, panel, lugs, disconnect, terminals, equipment room, at the pad, pad, at the box, at the pump, at the disconnect, to the pump, to the pad, house
   is, house has, receptacle, connected to, strapped for, set for, set to, set up for, setup for,
   switched to, jumpered for, voltage at the house, my power is, power is, house power, my house,
   wiring is, electrician says its, toma, tomacorriente, conectado a, conectada a,
@@ -140,6 +140,7 @@ const voltWords = list(`
 `);
 const fillers = new Set(
   list(`
+  phase, three, that, those, my, our, out, coming, comes, pad,
   phase, three,
   double, dual, single, 2, pole, polo, polos, de, dos, doble, gfci, gfi, two, the, a, an, is, are,
   its, on, for, says, it, at, to, own, dedicated, of, es, un, una, el, la, rated, reads, and, i,

@@ -76,6 +76,8 @@ function parseIdentifier(
   if (!token || token.kind === "mark" || token.kind === "break") return [];
   if (token.chunk.text.length > longestIdentifier) return [];
   if (token.kind === "number" && token.form !== "digits") return [];
+  // "a type 56Y frame": the frame, not a type number.
+  if (name?.weak && /^(?:48|56)-?[YJCZ]$/i.test(token.chunk.text)) return [];
   const previous = tokens[at - 1];
   // A run is taken from its beginning, unless the name itself is glued to it ("MODEL:AB12", "model#AB12").
   if (previous && previous.chunk.start === token.chunk.start && at > (name?.end ?? 0)) {
@@ -104,7 +106,7 @@ function parseIdentifier(
   const text = identifierText(token, last);
   const figure = end === at + 1 && token.kind === "number" && !/^\d{4,}$/.test(token.norm);
   const direct = name !== undefined && cost <= 0.3 && !figure ? 2.5 : 0;
-  if (figure && name?.weak && cost > 0.15) return [];
+  if (token.kind === "number" && end === at + 1 && name?.weak && cost > 0.3) return [];
   const single = figure ? -0.6 : digits ? 1.4 + direct : 0.4 + direct;
   return [{ end, value: text as RatingValue<RatingName>, fit: single }];
 }

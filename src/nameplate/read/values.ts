@@ -305,6 +305,21 @@ function jointAfter(
   return undefined;
 }
 
+const towardsLetter = ["frame", "with", "and", "then", "a", "the", "letter", "is", "con", "y", "la", "letra"];
+
+/** "48 frame with a Y", "56 and the letter is J": the letter a few words after the number. */
+function laterLetter(tokens: readonly Token[], at: number): Parsed | undefined {
+  const number = tokens[at];
+  for (let next = at + 1; number && next < at + 7; next++) {
+    const token = tokens[next];
+    const letter = token?.kind === "word" && token.upper && /^[yjcz]$/.test(token.norm);
+    if (letter && next > at + 1 && !tokens[next + 1]?.glued)
+      return { end: next + 1, value: `${number.norm}${token.norm.toUpperCase()}`, fit: 1.6 };
+    if (!isWord(token, ...towardsLetter) && !isMark(token, ",")) return undefined;
+  }
+  return undefined;
+}
+
 const frameEndings = /^(?:y|yz|yn|j|jm|jp|c|cz|z|h|hc|hz|n|r|t|tc|ty)$/;
 const customaryFrames = new Set(["48", "56"]);
 
@@ -325,6 +340,8 @@ export function parseFrame(tokens: readonly Token[], at: number): Parsed[] {
   const found: Parsed[] = [
     { end: at + 1, value: first.norm, fit: known ? 1 : first.norm.length === 3 ? -1 : 0 },
   ];
+  const later = known ? laterLetter(tokens, at) : undefined;
+  if (later) found.push(later);
   let next = at + 1;
   if (isMark(tokens[next], "-", "/", ".", "'", '"')) next += 1;
   const letter = tokens[next];
