@@ -99,7 +99,10 @@ export function createEngine(parts: EngineParts): Engine {
       if (!row) return undefined;
       const thread = threadOf(await store.findThread(row.threadId));
       const events = (await store.events(caseId)).map(eventOf);
-      return caseContent(caseOf(row), thread, events, at, wording);
+      return caseContent(caseOf(row), thread, events, at, {
+        wording,
+        timeZone: parts.hours.timeZone,
+      });
     },
   };
 }

@@ -1,3 +1,4 @@
+import { DateTime } from "luxon";
 import type { Assessment } from "../conversation/assess.ts";
 import { showFacts } from "../conversation/speaker.ts";
 import type { Thread } from "../conversation/thread.ts";
@@ -66,11 +67,11 @@ export function caseContent(
   thread: Thread,
   events: readonly CaseEvent[],
   at: string,
-  wording: Wording,
+  { wording, timeZone }: { readonly wording: Wording; readonly timeZone: string },
 ): Content {
   const age = ageInWords(open.standing.since, at, wording);
   const line = wording.say("desk", "state.age", { line: standingLine(open, wording), age });
-  const history = historyText(events, wording);
+  const history = historyText(events, wording, timeZone);
   return {
     text: [line, open.brief, history].filter((text) => text !== "").join("\n\n"),
     choices: choicesNow(open, thread, wording),
@@ -131,12 +132,12 @@ export function choicesNow(open: DeskCase, thread: Thread, wording: Wording): re
   }
 }
 
-/** A case's history, one line each. */
-function historyText(events: readonly CaseEvent[], wording: Wording): string {
+/** A case's history, one line each, in the shop's time. */
+function historyText(events: readonly CaseEvent[], wording: Wording, timeZone: string): string {
   return events
     .map(({ at, by, kind, text }) =>
       wording.say("desk", "history.line", {
-        at: at.slice(0, 16).replace("T", " "),
+        at: DateTime.fromISO(at, { zone: timeZone }).toFormat("yyyy-MM-dd HH:mm"),
         name: by?.name ?? wording.say("desk", "history.bot"),
         what: wording.say("desk", `history.${kind}`, { text }),
       }),

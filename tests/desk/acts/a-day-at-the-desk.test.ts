@@ -69,7 +69,7 @@ describe("tell and note", () => {
     expect(answer).toMatch(/^Kept as a NOTE\. The customer does not see it\./);
     expect(await heard()).toEqual(before);
     expect((await shop.engine.show(1, "2026-11-24T17:00:00Z"))?.text).toMatch(
-      /Kim: note: sounds like he will haggle/,
+      /2026-11-24 10:00 Kim: note: sounds like he will haggle/,
     );
   });
 
