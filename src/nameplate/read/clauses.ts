@@ -210,7 +210,9 @@ function boundary(tokens: readonly Token[], at: number, subjects: ReadonlySet<nu
   if (token.kind === "break") return mark(true);
   if (isMark(token, "!", "?", ";", "…")) return mark(true);
   if (isMark(token, ".")) {
-    if (next && next.kind !== "break" && next.glued) return undefined;
+    if (next && next.kind !== "break" && next.glued && !isMark(next, ".")) return undefined;
+    const dots = isMark(next, ".") || isMark(tokens[at - 1], ".");
+    if (dots) return mark(false);
     const figure = next?.kind === "number" || next?.kind === "code";
     return mark(!(shortWord(tokens[at - 1]) && figure));
   }

@@ -53,8 +53,19 @@ export function halved(context: Context, claims: readonly Standing[]): Standing[
       half.add(next);
     }
   }
-  for (const claim of claims) if (hesitates(context, claim)) half.add(claim);
+  for (const claim of claims) if (hesitates(context, claim) || lacksLetter(context, claim)) half.add(claim);
   return claims.map((claim) => (half.has(claim) ? { ...claim, value: undefined } : claim));
+}
+
+/** "FR 56? can't see the letter": a frame of which only the number is there. */
+function lacksLetter({ tokens }: Context, claim: Standing): boolean {
+  if (claim.rating !== "frame" || !/^\d+$/.test(String(claim.value))) return false;
+  const after = tokens.slice(claim.to, claim.to + 9);
+  const letter = after.findIndex((token) => isWord(token, "letter", "letters", "letra"));
+  const unseen = (token: (typeof tokens)[number]) =>
+    isMark(token, "?") ||
+    isWord(token, "cant", "cannot", "gone", "missing", "worn", "unreadable", "no", "dont", "faded");
+  return letter >= 0 && after.slice(0, letter + 3).some(unseen);
 }
 
 /** "could be 7.2 or 7.7": two values joined by "or" that cannot both stand on one label. */

@@ -46,7 +46,7 @@ export const names: Partial<Record<RatingName, readonly string[]>> = {
   minute, revoluciones por minuto, velocidad, speed rpm, spd
 `),
   hz: list(`
-  hz, hertz, cps, cycles, cycle, cyc, cy, freq, frequency, ciclos, frecuencia, hrtz, herz, freq hz,
+  hz, hertz, cps, c / s, cycles, cycle, cyc, cy, freq, frequency, ciclos, frecuencia, hrtz, herz, freq hz,
   frequency hz
 `),
   phase: list(`
@@ -247,7 +247,7 @@ export const illegiblePhrases: readonly string[] = list(`
   cant quite read, can't quite make out, cant quite make out, barely legible, under rust, sunburned,
   sun burned, weathered, dissolved, disappeared, vanished, scraped off, scuffed, scuffed off,
   mangled, crusty, stripped, erased, no longer legible, lost, too faint, faint, can hardly read,
-  cant hardly read, obliterated, burned, not legible anymore, no legible, no hay, stain, green stain, paint over, no trae, no traen, se le borro, se borro, no trae el, empty, bare, vacio, vacia, en blanco, whited out, bleached out, sun bleached, got scraped, worn down, rotted, rotted off, ate it, ate up, cant make it out, cannot make it out, cant see it, cant find it, couldnt get, smears, cant, couldnt, cannot, can not, could not, unable to, no puedo, no pude, no logro, illegibly, not readible, unreadible
+  cant hardly read, obliterated, burned, not legible anymore, no legible, no hay, stain, green stain, paint over, no trae, no traen, se le borro, se borro, no trae el, empty, bare, vacio, vacia, en blanco, whited out, bleached out, sun bleached, got scraped, worn down, rotted, rotted off, ate it, ate up, cant make it out, cannot make it out, cant see it, cant find it, couldnt get, smears, cant, couldnt, cannot, can not, could not, unable to, no puedo, no pude, no logro, illegibly, not readible, unreadible, beats me
 `);
 
 /** Words that take back what was said just before; a new value is expected. */

@@ -141,7 +141,6 @@ const voltWords = list(`
 const fillers = new Set(
   list(`
   phase, three, that, those, my, our, out, coming, comes, pad,
-  phase, three,
   double, dual, single, 2, pole, polo, polos, de, dos, doble, gfci, gfi, two, the, a, an, is, are,
   its, on, for, says, it, at, to, own, dedicated, of, es, un, una, el, la, rated, reads, and, i,
   have, with, has, volt, volts, v, 230, 240, 120, 115, 220, in, panel, box, main, there, here, now,
@@ -199,11 +198,15 @@ function around(tokens: readonly Token[], start: number, end: number, kind: Site
   for (let at = start - 1; at >= Math.max(0, start - 6); at--) {
     const token = tokens[at];
     if (!token || token.kind === "break" || isMark(token, ".", ";", ",", "?", "!", ":")) break;
+    if (isWord(token, "and", "but", "y", "pero", "so")) break;
     if (token.kind === "number") {
       const own =
         isWord(tokens[at + 1], ...units) || (isMark(tokens[at + 1], "-") && isWord(tokens[at + 2], ...units));
       const other = isWord(
         tokens[at + 1],
+        "phase",
+        "ph",
+        "fases",
         "pole",
         "polo",
         "polos",

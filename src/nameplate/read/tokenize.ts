@@ -64,7 +64,7 @@ function chunkEnd(text: string, start: number): number {
   let first = start;
   while (first > 0 && start - first < 200 && !gap.test(text[first - 1] ?? "")) first--;
   const run = text.slice(first, Math.min(end, start + 300));
-  const commas = run.split(",").length - 1;
+  const commas = run.match(/,(?!\d{3}(?!\d)|$)/g)?.length ?? 0;
   const decimals = /[;|]/.test(run) || /^[^,]*\d,\d{1,2}(?:\/\d+,\d{1,2})+[^,]*$/.test(run);
   for (let at = start; at < end; at++) {
     const character = text[at] ?? "";
@@ -227,7 +227,12 @@ function cutWords(text: string, start: number, end: number, common: Common, toke
       const owned = folded.replace(/['’]s$/, "");
       // "the kW's worn off", but "neighbor's" keeps its s.
       const norm =
-        owned !== folded && owned.length <= 5 && isGluedWord(owned) ? owned : folded.replace(/['’]/g, "");
+        owned !== folded &&
+        owned.length <= 5 &&
+        !/^(?:it|that|there|he|she|what|who|here|let|one)$/.test(owned) &&
+        isGluedWord(owned)
+          ? owned
+          : folded.replace(/['’]/g, "");
       tokens.push({
         kind: "word",
         norm,

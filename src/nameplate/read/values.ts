@@ -314,7 +314,7 @@ function laterLetter(tokens: readonly Token[], at: number): Parsed | undefined {
     const token = tokens[next];
     const letter = token?.kind === "word" && token.upper && /^[yjcz]$/.test(token.norm);
     if (letter && next > at + 1 && !tokens[next + 1]?.glued)
-      return { end: next + 1, value: `${number.norm}${token.norm.toUpperCase()}`, fit: 1.6 };
+      return { end: next + 1, value: `${number.norm}${token.norm.toUpperCase()}`, fit: 1.6, united: true };
     if (!isWord(token, ...towardsLetter) && !isMark(token, ",")) return undefined;
   }
   return undefined;
