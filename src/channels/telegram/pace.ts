@@ -14,7 +14,7 @@ export interface Pace {
   readonly longestRetry: number;
   /** A membership that was looked up counts for this long. */
   readonly membershipKept: number;
-  /** Lanes delivered at the same time. */
+  /** Lanes delivered at the same time: as many messages a crash can repeat, and more than Telegram takes a second. */
   readonly lanesAtOnce: number;
   /** Chats handled at the same time. */
   readonly chatsAtOnce: number;
@@ -31,7 +31,7 @@ export const usualPace: Pace = {
   firstRetry: 1000,
   longestRetry: 60_000,
   membershipKept: 60_000,
-  lanesAtOnce: 16,
+  lanesAtOnce: 8,
   chatsAtOnce: 16,
   stopWithin: 8000,
 };

@@ -1,0 +1,55 @@
+import { join } from "node:path";
+import { startTelegram } from "../../../../src/channels/telegram/adapter.ts";
+import { silentLog } from "../../../../src/channels/telegram/log.ts";
+import { openDesk } from "../../../../src/compose.ts";
+
+// A desk in a process of its own, for tests that kill it:
+// desk-process.ts <apiRoot> <token> <staff group> <store file> <ms the story's clock is ahead> <project folder>
+const [apiRoot = "", token = "", staffGroup = "", storeFile = "", aheadMs = "", project = ""] =
+  process.argv.slice(2);
+const now = () => new Date(Date.now() + Number(aheadMs)).toISOString();
+
+const desk = await openDesk(
+  {
+    storeFile,
+    intentsFolder: join(project, "intents"),
+    dataFolder: join(project, "data"),
+    telegram: null,
+    logLevel: "silent",
+  },
+  { today: now().slice(0, 10), onTrouble: (_, error) => process.stderr.write(`${String(error)}\n`) },
+);
+const running = startTelegram({
+  token,
+  staffGroup: Number(staffGroup),
+  onCall: null,
+  webhook: null,
+  engine: desk.engine,
+  store: desk.store,
+  wording: desk.content.wording,
+  shopName: desk.shop.name,
+  log: process.env["DESK_LOG"] === undefined ? silentLog : { info: say, warn: say, error: say },
+  apiRoot,
+  clock: {
+    now,
+    after: (ms, run) => {
+      const timer = setTimeout(run, ms);
+      return () => clearTimeout(timer);
+    },
+  },
+  pace: {
+    pollSeconds: 10,
+    callTimeoutSeconds: 20,
+    albumGap: 400,
+    firstRetry: 10,
+    longestRetry: 50,
+    tickEvery: 100,
+  },
+});
+process.once("SIGTERM", running.stop);
+await running.ended;
+await desk.close();
+
+function say(about: object, text: string): void {
+  process.stderr.write(`${text} ${JSON.stringify(about)}\n`);
+}

@@ -1,0 +1,31 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { expect, test } from "vitest";
+import { usualPace } from "../../../../src/channels/telegram/pace.ts";
+import { differences } from "./compare.ts";
+import { bundleDesk, playEvening } from "./play.ts";
+
+/** The bench kills hundreds of times: `npx tsx tests/bench/kills.ts`. */
+const KILLS = 25;
+
+test(`a desk killed ${KILLS} times during an evening answers everybody, once, and keeps the same books`, async () => {
+  const folder = mkdtempSync(join(tmpdir(), "kills-"));
+  try {
+    const program = await bundleDesk();
+    const plan = { folder, customers: 14, seed: 7 };
+    const calm = await playEvening({ ...plan, kills: 0, killSeed: 0 }, program);
+    const rough = await playEvening({ ...plan, kills: KILLS, killSeed: 1 }, program);
+    expect(calm.deeds).toBeGreaterThan(100);
+    expect(Object.keys(calm.everything)).toHaveLength(plan.customers);
+    expect(rough.kills).toBe(KILLS);
+    const { missing, repeats } = differences(calm, rough);
+    expect(missing).toEqual([]);
+    // Each lane that is being delivered when the desk dies may repeat its last message.
+    expect(repeats).toBeLessThanOrEqual(KILLS * usualPace.lanesAtOnce);
+    expect(rough.everything).toEqual(calm.everything);
+    expect([rough.parked, rough.integrity]).toEqual([0, "ok"]);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}, 120_000);
