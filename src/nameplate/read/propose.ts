@@ -60,7 +60,8 @@ export function namedBefore(tokens: readonly Token[], names: readonly (readonly 
 /** "a" after an ordinary word is the article, not the sign for amps. */
 function isArticle(tokens: readonly Token[], name: Name): boolean {
   const token = tokens[name.start];
-  if (name.end > name.start + 1 || token?.norm !== "a" || isMark(tokens[name.end], ":", "=")) return false;
+  if (name.end > name.start + 1 || token?.norm !== "a" || isMark(tokens[name.end], ":", "=", "-"))
+    return false;
   const before = tokens[name.start - 1];
   if (before?.kind === "word")
     return before.norm.length > 1 && before.norm !== "the" && !labelWords.has(before.norm);
@@ -130,13 +131,19 @@ const spelledBefore: readonly RatingName[] = [
   "capacitorUf",
 ];
 
+/** A figure of several values and the way to its name are at most this many tokens. */
+const longestFigure = 18;
+
 /** "1.5 HP", "115/230V", "9.6 for the max amps". */
 export function namedAfter(tokens: readonly Token[], names: readonly (readonly Name[])[]): Candidate[] {
   const candidates: Candidate[] = [];
-  for (let at = 0; at < tokens.length; at++) {
+  const ahead = new Map<RatingName, number>();
+  for (let at = tokens.length - 1; at >= 0; at--) {
+    for (const name of names[at] ?? []) ahead.set(name.rating, at);
     const kind = tokens[at]?.kind;
     if (kind !== "number" && kind !== "partial" && kind !== "code") continue;
-    for (const rating of kind === "code" ? codes : spelledBefore)
+    const near = (rating: RatingName) => (ahead.get(rating) ?? Number.POSITIVE_INFINITY) - at < longestFigure;
+    for (const rating of (kind === "code" ? codes : spelledBefore).filter(near))
       for (const parsed of valuesOf(rating, tokens, at, undefined, 0)) {
         if (parsed.united) candidates.push(candidate(rating, at, parsed, at, 2.6 + parsed.fit));
         for (let next = parsed.end; next <= Math.min(parsed.end + 3, tokens.length - 1); next++)
@@ -196,7 +203,9 @@ export function bare(tokens: readonly Token[]): Candidate[] {
       const value = String(parsed.value);
       if (/^(?:42|48|56|66|14[35]|18[24])[A-Z]/.test(value)) offer("frame", at, parsed, 1.4);
     }
-    for (const parsed of parseValue("volts", tokens, at)) {
+    for (const parsed of suits("volts", token.value) === 2 || token.pair
+      ? parseValue("volts", tokens, at)
+      : []) {
       const list = Array.isArray(parsed.value) ? (parsed.value as number[]) : [];
       if (list.length > 1 && list.every((volts) => suits("volts", volts) === 2))
         offer("volts", at, parsed, 1 + 0.2 * list.length);
@@ -204,11 +213,12 @@ export function bare(tokens: readonly Token[]): Candidate[] {
     const onlyBeside = isWord(tokens[at - 1], "only", "just", "straight") || isWord(tokens[at + 1], "only");
     if (onlyBeside && [115, 208, 230].includes(token.value))
       offer("volts", at, { end: at + 1, value: [token.value] as RatingValue<RatingName>, fit: 2 }, 0.8);
-    for (const parsed of parseValue("rpm", tokens, at)) {
+    const speed = bareSpeeds.has(token.value) || bareSpeeds.has(token.thousands ?? 0);
+    for (const parsed of speed ? parseValue("rpm", tokens, at) : []) {
       const list = Array.isArray(parsed.value) ? (parsed.value as number[]) : [];
       if (list.every((rpm) => bareSpeeds.has(rpm))) offer("rpm", at, parsed, 0.8 + 0.2 * list.length);
     }
-    for (const parsed of parseValue("amps", tokens, at)) {
+    for (const parsed of token.value >= 3 && token.value <= 40 ? parseValue("amps", tokens, at) : []) {
       const list = Array.isArray(parsed.value) ? (parsed.value as number[]) : [];
       const [first, second] = list;
       const dual =

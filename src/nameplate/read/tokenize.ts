@@ -17,6 +17,7 @@ export function tokenize(message: string): Token[] {
   let glued = false;
   let wide = false;
   let at = 0;
+  let run: Run = { end: 0, row: false };
   while (at < text.length) {
     const character = text[at] ?? "";
     if (character === "\n" || character === "\r") {
@@ -47,7 +48,8 @@ export function tokenize(message: string): Token[] {
       at = end;
       continue;
     }
-    const end = chunkEnd(text, at);
+    if (at >= run.end) run = runFrom(text, at);
+    const end = chunkEnd(text, at, run);
     cutChunk(text, at, end, glued, wide, tokens);
     at = end;
     glued = true;
@@ -56,26 +58,33 @@ export function tokenize(message: string): Token[] {
   return readLoneOnes(text, tokens);
 }
 
-/** A chunk ends at white space and at the marks that part the cells of a table. */
-function chunkEnd(text: string, start: number): number {
+/** A run of characters up to the next white space, and whether commas part it into cells. */
+interface Run {
+  readonly end: number;
+  readonly row: boolean;
+}
+
+function runFrom(text: string, start: number): Run {
   let end = start;
   while (end < text.length && !gap.test(text[end] ?? "")) end++;
-  // The cells already cut off belong to the same row.
-  let first = start;
-  while (first > 0 && start - first < 200 && !gap.test(text[first - 1] ?? "")) first--;
-  const run = text.slice(first, Math.min(end, start + 300));
+  const run = text.slice(start, Math.min(end, start + longestRow));
+  const decimals = /[;|]/.test(run) || /^[^,]*\d,\d{1,2}(?:\/\d+,\d{1,2}){1,4}[^,]*$/.test(run);
   const commas = run.match(/,(?!\d{3}(?!\d)|$)/g)?.length ?? 0;
-  const decimals = /[;|]/.test(run) || /^[^,]*\d,\d{1,2}(?:\/\d+,\d{1,2})+[^,]*$/.test(run);
-  for (let at = start; at < end; at++) {
+  return { end, row: commas >= 3 && !decimals };
+}
+
+const longestRow = 400;
+
+/** A chunk ends with its run, or at a mark that parts the cells of a table. */
+function chunkEnd(text: string, start: number, run: Run): number {
+  for (let at = start; at < run.end; at++) {
     const character = text[at] ?? "";
+    if (character === "|" || character === ";") return Math.max(at, start + 1);
+    if (character !== ",") continue;
     const figures = /\d/.test(text[at - 1] ?? "") && /\d/.test(text[at + 1] ?? "");
-    const cell =
-      character === "|" ||
-      character === ";" ||
-      (character === "," && ((commas >= 3 && !decimals) || !figures));
-    if (cell) return Math.max(at, start + 1);
+    if (run.row || !figures) return Math.max(at, start + 1);
   }
-  return end;
+  return run.end;
 }
 
 /** Half-open pieces of one chunk: cores of letters and digits between other marks. */
