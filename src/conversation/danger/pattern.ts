@@ -84,9 +84,11 @@ function matchSteps(
   if (current.kind === "gap") {
     for (let skip = 0; skip <= current.most; skip += 1) {
       const next = tokens[at + skip];
-      if (next === undefined || next.gap === "sentence" || (next.gap === "comma" && !current.commas)) {
-        return undefined;
+      // At the end of the sentence only steps that may be missing can still hold.
+      if (next === undefined || next.gap === "sentence") {
+        return matchSteps(tokens, steps, step + 1, at + skip, start, head);
       }
+      if (next.gap === "comma" && !current.commas) return undefined;
       const found = matchSteps(tokens, steps, step + 1, at + skip, start, head);
       if (found) return found;
     }

@@ -19,6 +19,7 @@ const word = /\p{L}[\p{L}\p{M}'’`´]*|\p{N}+(?:[.,]\p{N}+)?/gu;
 
 function fold(text: string): string {
   return text
+    .replace(/(?<=\p{L}{2})in['’]$/iu, "ing")
     .normalize("NFKD")
     .replace(/[\p{M}'’`´]/gu, "")
     .toLowerCase()

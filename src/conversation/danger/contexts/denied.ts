@@ -1,9 +1,10 @@
-import { type Context, hasWord, words } from "../mention.ts";
+import { type Context, hasWord, sentenceEnd, words } from "../mention.ts";
+import { findFirst, patterns } from "../pattern.ts";
 import type { Token } from "../tokens.ts";
 
 /** Words a negation reaches through on its way to the danger: "no sign of any burning smell". */
 const transparent = words(
-  "the a an any of or nor either ever even really actually been be being is was are were has have had get gets got getting yet me my your us it its there that longer think believe do does did see seen saw smell smells smelled smelling feel felt feeling notice noticed hear heard find found show showing burning burnt electrical electric weird visible sign signs hint trace whiff hot plastic strange funny actual real obvious noticeable single bad coming come comes anything someone anyone anybody on in to at from ni o y se le les nos ha han he hay sale salen sali echa da dan dio dado de el la los las un una unos huele a que y esta estan bota botan cae entra cayo entro moja hubo going more noise",
+  "the a an any of or nor either ever even really actually been be being is was are were has have had get gets got getting yet me my your us it its there that longer like think believe do does did see seen saw smell smells smelled smelling feel felt feeling notice noticed hear heard find found show showing burning burnt electrical electric weird visible sign signs hint trace whiff hot plastic strange funny actual real obvious noticeable single bad coming come comes anything someone anyone anybody on in to at from ni o y se le les nos ha han he hay sale salen sali echa da dan dio dado de el la los las un una unos huele a que y esta estan bota botan cae entra cayo entro moja hubo going more noise",
 );
 const carriers = [
   "shock",
@@ -33,7 +34,7 @@ const answers = words("no nope nah none zero negative nada ninguno ninguna never
 /** "No" before these is an answer, not a negation: "no it shocks me". */
 const afterAnswer = words("it its the i we my he she they this that there a se me el la");
 const doubled = words(
-  "cant cannot wont dont doesnt never not no couldnt impossible barely hardly isnt nunca puedo puede",
+  "cant cannot wont dont doesnt never not no couldnt impossible barely hardly isnt nunca puedo puede hasnt havent didnt isnt wasnt aint",
 );
 
 function isTransparent(token: Token): boolean {
@@ -62,11 +63,31 @@ function answeredNo(tokens: readonly Token[], last: number): boolean {
   return /[?:=-]/.test(tokens[last]?.after ?? "") && (follower === undefined || follower.gap !== "none");
 }
 
+/** "Has it ever sparked? It has not." */
+const afterwards = patterns(
+  "(it|they) (has|have|did|does|is) not",
+  "(it|they) (hasnt|havent|didnt|doesnt|isnt|never)",
+);
+const sought = patterns("(looked|checked|looking|checking|inspected|searched|look|check) for");
+const turnedUp = patterns(
+  "(found|saw|see|there) (some|a|it|them|was|were|is|are|burn|signs|one|two)",
+  "and ~1 yes",
+);
+
+/** "Checked for water in the box": looking for a danger is not finding it. */
+function soughtInVain(tokens: readonly Token[], from: number): boolean {
+  const search = findFirst(sought, tokens, Math.max(0, from - 6), from);
+  return search !== undefined && findFirst(turnedUp, tokens, from, from + 10) === undefined;
+}
+
 /** "No smoke or burning smell", "the breaker has never tripped", "any sparks? no". */
-export const denied: Context = (tokens, { head, to }) => {
+export const denied: Context = (tokens, { from, head, to }) => {
   const headWord = tokens[head]?.word ?? "";
   if (refusals.has(headWord)) return false;
   if (answeredNo(tokens, to - 1)) return true;
+  const end = sentenceEnd(tokens, head);
+  if (findFirst(afterwards, tokens, end, end + 1)) return true;
+  if (soughtInVain(tokens, from)) return true;
   let subjectSeen = false;
   for (let at = head - 1; at >= 0 && head - at <= 12; at -= 1) {
     const token = tokens[at];

@@ -40,6 +40,7 @@ function happensAgain(tokens: readonly Token[], from: number, to: number): boole
   return false;
 }
 
+const supposing = words("if unless suppose supposing assuming imagine");
 const judged = patterns(
   "is it (safe|ok|okay|bad|normal|dangerous|alright)",
   "es (seguro|normal|malo|peligroso)",
@@ -50,7 +51,8 @@ function supposed(tokens: readonly Token[], start: number, head: number, hazard:
   for (let at = head - 1; at >= start; at -= 1) {
     const word = tokens[at]?.word ?? "";
     const spanishYes = word === "si" && (at === start || tokens[at + 1]?.gap === "comma");
-    if (word !== "if" && word !== "unless" && (word !== "si" || spanishYes)) continue;
+    const inCase = /^(case|caso)$/.test(word) && /^(in|en)$/.test(tokens[at - 1]?.word ?? "");
+    if (!supposing.has(word) && !inCase && (word !== "si" || spanishYes)) continue;
     const before = tokens[at - 1]?.word ?? "";
     if (["what", "que", "y"].includes(before)) return true;
     if (
@@ -112,7 +114,9 @@ function feareds(tokens: readonly Token[], start: number, head: number): boolean
     const next = tokens[at + 1]?.word ?? "";
     if (purposes.has(word)) return true;
     // "I don't want to get zapped", "do I have to worry about the capacitor shocking me".
-    if (word === "want" && next === "to" && hasWord(tokens, at - 3, at, words("dont not didnt no")))
+    const unwanted = word === "want" && hasWord(tokens, at - 3, at, words("dont not didnt no"));
+    if (unwanted && hasWord(tokens, at + 1, head, words("to"))) return true;
+    if (word === "from" && /^(safe|protect|protected|protection)$/.test(tokens[at - 1]?.word ?? ""))
       return true;
     const worry = word === "worry" || word === "worried";
     if (worry && next === "about" && /^(shocking|electrocuting|zapping)$/.test(tokens[head]?.word ?? ""))

@@ -21,8 +21,8 @@ const cured = patterns(
 /** Work that ends it only with time, a tradesperson or a good outcome beside it. */
 const replaced = patterns(
   "^(replaced|swapped|changed|disconnected|removed|trashed|junked|scrapped|tossed|chucked|dumped|pitched|pulled|yanked|ditched|gone|cambio|cambiaron|cambiamos|tiramos)",
-  "^(thrown|threw|hauled|took|taken) ~2 (out|away)",
-  "put in ~1 new",
+  "^(thrown|threw|hauled|took|taken) ~5 (out|away)",
+  "put (in|on)? ~2 new",
 );
 const outcome = patterns(
   "(no|not|never|hasnt|havent|without) ~2 ^(problem|problems|issue|issues|trouble|tripped|happened|incident|again|shocked|done) ~3 since",
@@ -33,13 +33,17 @@ const outcome = patterns(
   "^desde entonces ~3 (bien|no)",
   "(pero|but) ^(ya no|not anymore|not any more|no more|no longer)",
 );
+/** Fine after a repair; fine by itself proves nothing. */
+const fineNow = patterns(
+  "(runs|running|works|working|been) ~1 ^(cool|fine|good|great|perfect) ~1 (now|since)?",
+);
 const distance = patterns(
   "last ^(year|summer|spring|winter|fall|season|month|fall|july|june|may|april|march|august|september|october)",
   "^(years|months|year) ago",
   "in ^(january|february|march|april|may|june|july|august|september|october|november|december)",
   "(ano|verano|mes) ^pasado",
   "hace ~2 ^(anos|meses|ano)",
-  "old ^(motor|pump|one|switch|breaker|timer)",
+  "old ^(mtr|motor|pump|one|switch|breaker|timer)",
   "^back (in|when)",
   "in ^(2000|2005|2008|2010|2011|2012|2013|2014|2015|2016|2017|2018|2019|2020|2021|2022|2023|2024)",
 );
@@ -83,6 +87,14 @@ export const resolved: Context = (tokens, { from, head, to }, starts) => {
   // "Fixed the tripping problem": the work comes first and names what it ended.
   const named = findFirst(cured, tokens, Math.max(start, head - 5), head);
   if (named && !hasWord(tokens, named.from - 3, named.from, notDone)) return true;
+  const swapped = findFirst(replaced, tokens, Math.max(start, head - 5), head);
+  if (
+    swapped &&
+    hasWord(tokens, start, end, words("already")) &&
+    !hasWord(tokens, swapped.from - 3, swapped.from, notDone)
+  ) {
+    return true;
+  }
   if (!isPast(tokens, clauseStart, Math.min(end, to + 6))) return false;
   const reach = untilNextTopic(tokens, end, to + 40, starts);
   const whole = (list: typeof cured) => findFirst(list, tokens, start, reach) !== undefined;
@@ -93,5 +105,7 @@ export const resolved: Context = (tokens, { from, head, to }, starts) => {
   if (findFirst(back, tokens, to, reach)) return false;
   if (done(cured)) return true;
   if (whole(outcome)) return true;
+  const already = hasWord(tokens, start, end, words("already"));
+  if (done(replaced) && (already || whole(fineNow))) return true;
   return done(replaced) && (whole(distance) || whole(tradesperson));
 };
