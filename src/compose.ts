@@ -1,5 +1,6 @@
 import { join } from "node:path";
 import { z } from "zod";
+import { numberFormatsSchema } from "./catalogue/number-search.ts";
 import type { Catalogue } from "./catalogue/types.ts";
 import type { Config } from "./config.ts";
 import { type Content, loadContent, readJson } from "./content.ts";
@@ -61,7 +62,8 @@ export async function openDesk(config: Config, options: DeskOptions): Promise<De
       motors === undefined
         ? await storedStock(store, config, options.today)
         : { motors, importedOn: options.today };
-    const catalogue: Catalogue = { ...stock, pumps, spares };
+    const numberFormats = readJson(join(config.dataFolder, "number-formats.json"), numberFormatsSchema);
+    const catalogue: Catalogue = { ...stock, pumps, spares, numberFormats };
     const understand = createUnderstand(createIntentMatcher(content.intents));
     const { wording } = content;
     const engine = createEngine({

@@ -1,5 +1,6 @@
 import type { StockMotor } from "../matching/types.ts";
 import type { RatingValue } from "../nameplate/vocabulary.ts";
+import type { NumberFormat } from "./number-search.ts";
 
 /** A pump without its motor (the wet end), as the shop lists it, and the motor it needs. */
 export interface Pump {
@@ -46,6 +47,8 @@ export interface Catalogue {
   readonly motors: readonly StockMotor[];
   readonly pumps: readonly Pump[];
   readonly spares: readonly Spare[];
+  /** How makers write their numbers; without it numbers are compared as they stand. */
+  readonly numberFormats?: readonly NumberFormat[];
   /** Day of the import, ISO `YYYY-MM-DD`. */
   readonly importedOn: string;
 }

@@ -1,13 +1,15 @@
-import { pumpByModel } from "../catalogue/catalogue.ts";
+import { motorBySku, pumpByModel } from "../catalogue/catalogue.ts";
+import type { Catalogue } from "../catalogue/types.ts";
 import { planQuestions } from "../matching/plan.ts";
 import { indexStock } from "../matching/stock-index.ts";
 import type { MatchResult, StockMotor } from "../matching/types.ts";
 import { auditNameplate } from "../nameplate/audit.ts";
 import type { Doubt } from "../nameplate/reading.ts";
 import { type Nameplate, nameplateRatingNames, type RatingName, type Site } from "../nameplate/vocabulary.ts";
-import { type Contradiction, deduce, type PumpLookup } from "./deduce.ts";
+import { type Contradiction, deduce, type LookUps } from "./deduce.ts";
 import { plainValues } from "./facts.ts";
 import type { Knowledge } from "./knowledge.ts";
+import { searchNumber } from "./old-number.ts";
 import type { Facts, Thread } from "./thread.ts";
 
 /** Nobody is asked for the same rating more often than this; then the ladder takes over, then the desk. */
@@ -18,9 +20,8 @@ const LARGE_STOCK = 2000;
 const KEPT_MOTORS = 60;
 
 /** What the shop can offer on the day of the question. */
-export interface Shelf {
+export interface Shelf extends LookUps {
   readonly motors: readonly StockMotor[];
-  readonly pumpByModel: PumpLookup;
   /** ISO date the sale rule is judged on. */
   readonly on: string;
 }
@@ -47,8 +48,15 @@ export function assessThread(thread: Thread, { catalogue, on }: Knowledge): Asse
   return assess(thread, {
     motors: catalogue.motors,
     pumpByModel: (model) => pumpByModel(catalogue, model),
+    twinByNumber: (number) => twinByNumber(catalogue, number),
     on,
   });
+}
+
+function twinByNumber(catalogue: Catalogue, number: string): StockMotor | undefined {
+  const result = searchNumber(catalogue, number);
+  if (result.kind !== "found" || (result.how !== "exact" && result.how !== "format")) return undefined;
+  return result.skus.includes(result.number) ? motorBySku(catalogue, result.number) : undefined;
 }
 
 /** Audits, matches and plans for one thread. */
@@ -64,7 +72,7 @@ export function assess(thread: Thread, shelf: Shelf): Assessment {
   const stubborn = standing.filter(stoodBy);
   const doubts = standing.filter((doubt) => !stoodBy(doubt));
 
-  const { facts, contradictions } = deduce(thread.facts, shelf.pumpByModel);
+  const { facts, contradictions } = deduce(thread.facts, shelf);
   const { nameplate, site } = plainValues(facts, doubtedRatings(standing));
   const known =
     nameplateRatingNames.some((rating) => nameplate[rating] !== undefined) || site.pumpModel !== undefined;

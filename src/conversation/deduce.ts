@@ -2,11 +2,17 @@ import type { Pump } from "../catalogue/types.ts";
 import { impliedMount } from "../engineering/frames.ts";
 import { labelTotalHp } from "../engineering/power.ts";
 import { largestTotalHpRatio, smallestTotalHpRatio } from "../matching/rules/total-horsepower.ts";
+import type { StockMotor } from "../matching/types.ts";
 import type { RatingName, RatingValue } from "../nameplate/vocabulary.ts";
 import { plainValues } from "./facts.ts";
 import type { Fact, Facts, Ground } from "./thread.ts";
 
-export type PumpLookup = (model: string) => Pump | undefined;
+/** What the shop knows of a pump's model and of a motor's own number. */
+export interface LookUps {
+  readonly pumpByModel: (model: string) => Pump | undefined;
+  /** The stocked motor that carries exactly this number itself. */
+  readonly twinByNumber: (number: string) => StockMotor | undefined;
+}
 
 /** The motor's label and the pump's need disagree: somebody may have changed the motor before. */
 export interface Contradiction {
@@ -21,23 +27,49 @@ const SAME_TOTAL = { min: smallestTotalHpRatio, max: largestTotalHpRatio };
 /** Nearly all pool pumps turn at 2-pole speed, two-speed ones at half of it too (common practice, no source). */
 const usualRpm = { single: [3450], two: [3450, 1725], variable: [3450] } as const;
 
+/** A twin's label stands in for what the rules ask of the old one. */
+const fromTwin = [
+  "hp",
+  "serviceFactor",
+  "totalHp",
+  "volts",
+  "rpm",
+  "hz",
+  "phase",
+  "frame",
+  "flange",
+  "shaft",
+  "speedKind",
+] as const;
+
+const groundOf = { pump: "pumpModel", number: "modelNumbers", breaker: "breakerPoles" } as const;
+
 /**
- * Adds what follows from the breaker and from a known pump where the label says nothing, marked `inferred`;
+ * Adds what follows from the breaker, a stocked twin or a known pump where the label says nothing, marked `inferred`;
  * reports where label and pump disagree. The label's own words are never replaced.
  */
 export function deduce(
   facts: Facts,
-  pumpByModel: PumpLookup,
+  { pumpByModel, twinByNumber }: LookUps,
 ): { readonly facts: Facts; readonly contradictions: readonly Contradiction[] } {
   const { nameplate, site } = plainValues(facts);
   const added: Record<string, Fact> = {};
   const infer = (rating: RatingName, value: RatingValue<RatingName>, because: Ground) => {
-    const words = facts[because === "pump" ? "pumpModel" : "breakerPoles"]?.words ?? "";
+    const words = facts[groundOf[because]]?.words ?? "";
     added[rating] = { value, words, certainty: "inferred", because };
   };
   // A three-phase motor takes three poles, so one or two of them, or 120 V, leave single-phase only.
   const singlePhase = site.supplyVolts === 120 || (site.breakerPoles !== undefined && site.breakerPoles < 3);
   if (nameplate.phase === undefined && singlePhase) infer("phase", 1, "breaker");
+
+  const [twin] = (nameplate.modelNumbers ?? []).flatMap((number) => twinByNumber(number) ?? []);
+  if (twin) {
+    for (const rating of fromTwin) {
+      const value = twin.label[rating];
+      if (nameplate[rating] === undefined && value !== undefined) infer(rating, value, "number");
+    }
+    return { facts: { ...facts, ...added }, contradictions: [] };
+  }
 
   const pump = site.pumpModel === undefined ? undefined : pumpByModel(site.pumpModel);
   if (!pump) return { facts: { ...facts, ...added }, contradictions: [] };

@@ -33,6 +33,8 @@ export function absorb(thread: Thread, reading: MessageReading): Absorbed {
   const repeated: RatingName[] = [];
   for (const { rating, value, words } of reading.readings) {
     const old = facts[rating];
+    // A person at the desk has settled it; the customer's other figure stands in their last words.
+    if (old?.certainty === "staff") continue;
     if (old && sameValue(old.value, value)) {
       if (old.certainty === "inferred") facts[rating] = { value, words, certainty: "typed" };
       else repeated.push(rating);

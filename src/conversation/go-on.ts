@@ -2,6 +2,7 @@ import type { Doubt } from "../nameplate/reading.ts";
 import type { RatingName } from "../nameplate/vocabulary.ts";
 import { ASKED_AT_MOST } from "./assess.ts";
 import { toDesk } from "./cases.ts";
+import { askNumber } from "./old-number.ts";
 import { ASKED_TOGETHER, ask, nextQuestion, remind } from "./questions.ts";
 import type { Response, TalkTurn } from "./turn.ts";
 import { costText } from "./verdict/cost.ts";
@@ -32,6 +33,9 @@ export function goOn(turn: TalkTurn, answeredAside: boolean): Response {
   if (assessment.match === null) return beginning(turn, nothingNew);
 
   const undecided = assessment.match.verdict === "undecided";
+  const number = undecided ? askNumber(turn) : null;
+  if (number) return number;
+
   const question = undecided ? nextQuestion(assessment.ask) : [];
   if (question.length > 0) {
     const missed = nothingNew && !settledSomething && thread.pending.kind === "ratings";

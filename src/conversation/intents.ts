@@ -27,7 +27,7 @@ export interface Evidence extends IntentMatch {
 }
 
 /** Likeness to a known example from which an intent is taken over without a pattern. */
-const ALIKE = 0.45;
+const ALIKE = 0.5;
 /** Intents that may be taken over so; what acts at once or is a mere yes or no must be said plainly. */
 const guessed: ReadonlySet<IntentName> = new Set([
   "person",

@@ -1,8 +1,8 @@
+import { assessThread } from "./assess.ts";
 import { goOn } from "./go-on.ts";
 import type { Knowledge } from "./knowledge.ts";
 import { whenSentence } from "./presence.ts";
 import { createSpeaker } from "./speaker.ts";
-import { assessThread } from "./assess.ts";
 import type { Thread } from "./thread.ts";
 import type { TalkTurn } from "./turn.ts";
 

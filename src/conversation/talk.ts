@@ -3,6 +3,7 @@ import { sideAnswers } from "./answers/index.ts";
 import { assessThread } from "./assess.ts";
 import { type Absorbed, absorb, setFact } from "./facts.ts";
 import { goOn } from "./go-on.ts";
+import { recordLine, resolveNumber } from "./old-number.ts";
 import { showFact, showFacts } from "./speaker.ts";
 import type { Proposal, Thread } from "./thread.ts";
 import type { Response, TalkTurn, Turn } from "./turn.ts";
@@ -27,7 +28,8 @@ function withEcho(turn: TalkTurn, replies: readonly string[]): readonly string[]
 }
 
 /** What was taken from this message, so that a wrong reading is seen at once. */
-function echoOf({ absorbed, speaker, understood }: TalkTurn): string {
+function echoOf(turn: TalkTurn): string {
+  const { absorbed, speaker, understood } = turn;
   const changed = absorbed.changes.map(({ rating, before, after }) =>
     speaker.say("replies", "changed", {
       rating: ratings[rating].title,
@@ -43,7 +45,12 @@ function echoOf({ absorbed, speaker, understood }: TalkTurn): string {
       ? [speaker.say("replies", "got", { facts: showFacts(absorbed.thread.facts, fresh) })]
       : [];
   const serial = understood.reading.readings.some(({ rating }) => rating === "serialNumber");
-  return [...got, ...changed, ...(serial ? [speaker.say("replies", "noSerial")] : [])].join("\n");
+  return [
+    ...got,
+    ...changed,
+    ...recordLine(turn, speaker),
+    ...(serial ? [speaker.say("replies", "noSerial")] : []),
+  ].join("\n");
 }
 
 /** What a bare "yes", "no" or "can't read it" means depends on what was asked. */
@@ -52,6 +59,8 @@ function resolvePending(turn: Turn, { thread, news }: Absorbed): Thread {
   switch (pending.kind) {
     case "doubt":
       return resolveDoubt(thread, pending.rating, pending.proposal, news, turn.wants);
+    case "number":
+      return resolveNumber(thread, turn.text, turn.wants);
     case "ratings":
       return cannotRead(turn, news)
         ? withoutAnswer(

@@ -1,8 +1,9 @@
+import type { Place } from "../catalogue/number-search.ts";
 import type { Certainty, Doubt, Hazard } from "../nameplate/reading.ts";
 import type { RatingName, RatingValue } from "../nameplate/vocabulary.ts";
 
-/** What a deduction rests on: the pump's need (somebody checks it), or a breaker that leaves no other choice. */
-export type Ground = "pump" | "breaker";
+/** What a deduction rests on: the pump's need or a stocked twin (somebody checks it), or a breaker that leaves no choice. */
+export type Ground = "pump" | "number" | "breaker";
 
 /** One value held about this customer's motor or site, with its evidence. */
 export interface Fact<K extends RatingName = RatingName> {
@@ -26,6 +27,13 @@ export type Pending =
   | { readonly kind: "nothing" }
   | { readonly kind: "ratings"; readonly ratings: readonly RatingName[] }
   | { readonly kind: "doubt"; readonly rating: RatingName; readonly proposal: Proposal }
+  /** A number that is nearly one on record; `at` is the character that tells the candidates apart. */
+  | {
+      readonly kind: "number";
+      readonly typed: string;
+      readonly candidates: readonly string[];
+      readonly at: Place | null;
+    }
   | { readonly kind: "power-off"; readonly hazard: Hazard }
   | { readonly kind: "erase" };
 

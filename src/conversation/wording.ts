@@ -14,6 +14,7 @@ export const wordingGroups = [
   "brief",
   "desk",
   "telegram",
+  "pictures",
 ] as const;
 export type WordingGroup = (typeof wordingGroups)[number];
 

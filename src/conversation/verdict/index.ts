@@ -107,9 +107,12 @@ function unchecked({ speaker }: TalkTurn, judged: JudgedMotor): readonly string[
 
 /** What the offer rests on beyond the label's own words; a breaker that leaves no other choice is no doubt. */
 function inferredFrom({ assessment, speaker }: TalkTurn): string | undefined {
-  const fromPump = Object.values(assessment.facts).some((fact) => fact?.because === "pump");
-  const { pumpModel } = assessment.site;
-  return fromPump && pumpModel ? speaker.say("replies", "inferred.pump", { pump: pumpModel }) : undefined;
+  const grounds = new Set(Object.values(assessment.facts).map((fact) => fact?.because));
+  if (grounds.has("pump")) {
+    return speaker.say("replies", "inferred.pump", { pump: assessment.site.pumpModel ?? "" });
+  }
+  if (!grounds.has("number")) return undefined;
+  return speaker.say("replies", "inferred.number", { number: assessment.nameplate.modelNumbers?.[0] ?? "" });
 }
 
 function contradictionText({ assessment, speaker }: TalkTurn): readonly string[] {
