@@ -72,6 +72,9 @@ const shorthand: Readonly<Record<string, string>> = {
   lable: "label",
   lables: "labels",
   biger: "bigger",
+  deets: "details",
+  sumone: "someone",
+  luv: "love",
   idk: "i do not know",
   dunno: "i do not know",
 
@@ -92,7 +95,7 @@ export function normalize(text: string, respell: (word: string) => string): stri
     .replace(/[’`´]/g, "'")
     .replace(/^\s*\*\s*(?=\p{L}|\d)/u, "correction ")
     .replace(/[¿¡*"“”()[\]]/g, " ")
-    .replace(/(\p{L})\1{2,}/gu, "$1$1");
+    .replace(/(\p{L})\1{2,}/gu, "$1");
   return folded
     .replace(/\p{L}[\p{L}']*/gu, (word) => {
       const bare = word.replaceAll("'", "");
