@@ -1,5 +1,6 @@
 import * as cues from "./cues.ts";
 import * as lexicon from "./lexicon.ts";
+import * as siteLexicon from "./siteLexicon.ts";
 
 /** Everyday words a letter or two away from a label word: never taken for a slip of the pen. */
 const near = new Set(
@@ -13,13 +14,17 @@ const near = new Set(
   ).split(" "),
 );
 
-for (const phrases of [...Object.values(cues), ...Object.values(lexicon)].flatMap(strings))
+for (const phrases of [
+  ...Object.values(cues),
+  ...Object.values(lexicon),
+  ...Object.values(siteLexicon),
+].flatMap(strings))
   for (const word of phrases.split(" ")) near.add(word);
 
 /** Every phrase in a nested list of phrases. */
 function strings(value: unknown): string[] {
   if (typeof value === "string") return [value];
-  return Array.isArray(value) ? value.flatMap(strings) : [];
+  return typeof value === "object" && value !== null ? Object.values(value).flatMap(strings) : [];
 }
 
 /** The longer words that tell whose figure is meant or that it cannot be read, as slips are mended towards them. */

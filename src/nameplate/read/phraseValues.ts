@@ -110,6 +110,18 @@ export function otherFigures(tokens: readonly Token[]): Candidate[] {
     const token = tokens[at];
     if (token?.kind !== "number") continue;
     const previous = tokens[at - 1];
+    // "1) HP 1.5 2) SF 1.1": the numbers of a list.
+    if (
+      isMark(tokens[at + 1], ")") &&
+      tokens[at + 1]?.glued &&
+      token.norm.length < 3 &&
+      !isMark(previous, "(") &&
+      !token.glued
+    )
+      aside(at, at + 2, 5);
+    // "50 amp subpanel", "200 amp service".
+    const rated = isWord(tokens[at + 1], "amp", "amps", "a") ? at + 2 : at + 1;
+    if (rated === at + 2 && isWord(tokens[rated], ...fittings)) aside(at, rated + 1, 6);
     // Hours of the day: "7p to 7a".
     if (
       isWord(tokens[at + 1], "a") &&
@@ -150,6 +162,23 @@ export function otherFigures(tokens: readonly Token[]): Candidate[] {
   }
   return candidates;
 }
+
+const fittings = [
+  "panel",
+  "subpanel",
+  "service",
+  "main",
+  "mains",
+  "plug",
+  "receptacle",
+  "relay",
+  "switch",
+  "timer",
+  "wire",
+  "feed",
+  "contactor",
+  "cord",
+];
 
 /** One letter for each token: digits by their count, marks as they are. */
 function shapeOf(token: Token, index: number): string {

@@ -84,7 +84,7 @@ const judges: Partial<Record<RatingName, (value: number) => number>> = {
   phase: (value) => (value === 1 || value === 3 ? 2 : -4),
   ambientC: (value) => (within(value, 25, 65) ? 2 : within(value, 1, 200) ? 0 : -4),
   capacitorUf: (value) => (within(value, 2, 1000) ? 2 : 0),
-  breakerAmps: (value) => (breakers.has(value) ? 2 : within(value, 5, 200) && !decimals(value) ? 0 : -4),
+  breakerAmps: (value) => (breakers.has(value) ? 2 : within(value, 10, 200) && !decimals(value) ? 0 : -4),
   supplyVolts: (value) =>
     customaryVolts.has(value) ? 2 : within(value, 100, 500) && !decimals(value) ? 0.8 : -4,
   hoursPerDay: (value) => (within(value, 0.5, 24) ? 2 : -4),

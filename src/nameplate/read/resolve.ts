@@ -11,7 +11,7 @@ import { Ordered } from "./ordered.ts";
 import { type Owner, ownersOf } from "./scope.ts";
 import { openQuestions, selfEvident } from "./selfEvident.ts";
 import { settle } from "./settle.ts";
-import type { Token } from "./token.ts";
+import { isMark, isWord, type Token } from "./token.ts";
 
 /** What of the chosen readings counts, what was taken back, and what could not be read. */
 export function resolve(
@@ -22,7 +22,7 @@ export function resolve(
   expecting: readonly RatingName[],
 ): MessageReading {
   const stated = chosen.flatMap(({ claims, start, end }) =>
-    claims.map((claim) => ({ ...claim, from: start, to: end })),
+    claims.map((claim) => ofPump(tokens, { ...claim, from: start, to: end })),
   );
   const context = contextOf(tokens, names, stated);
   const owners = ownersOf(context);
@@ -111,6 +111,20 @@ function measuredSupply(
   const [volts, ...more] = Array.isArray(measured?.value) ? (measured.value as number[]) : [];
   if (!measured || volts === undefined || more.length > 0 || volts < 100 || volts > 500) return [];
   return [{ ...measured, rating: "supplyVolts", value: volts }];
+}
+
+/** "Model number on the pump is BR-400" is the pump's own name. */
+function ofPump(tokens: readonly Token[], claim: Standing): Standing {
+  if (claim.rating !== "modelNumbers") return claim;
+  const around = tokens.slice(Math.max(0, claim.from - 4), claim.start);
+  const pump = around.findLastIndex((token) => isWord(token, "pump", "bomba"));
+  const motor = around.findLastIndex(
+    (token, at) =>
+      isWord(token, "motor", "label", "plate") ||
+      isMark(token, ".", ",", ";") ||
+      (token.kind === "break" && at >= 0),
+  );
+  return pump >= 0 && pump > motor ? { ...claim, rating: "pumpModel" } : claim;
 }
 
 const measurable = new Set<RatingName>(["amps", "volts", "serviceFactorAmps", "rpm", "hz", "kw"]);

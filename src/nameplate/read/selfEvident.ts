@@ -1,4 +1,4 @@
-import type { RatingName, RatingValue } from "../vocabulary.ts";
+import { isNameplateRating, type RatingName, type RatingValue } from "../vocabulary.ts";
 import type { Claim } from "./candidate.ts";
 import type { Context } from "./context.ts";
 import type { Name } from "./naming.ts";
@@ -16,7 +16,7 @@ export function selfEvident(
   claims: readonly Claim[],
 ): Claim[] {
   const found: Claim[] = [];
-  if (claims.length === 0) return found;
+  if (!claims.some(({ rating }) => isNameplateRating(rating))) return found;
   const has = (rating: RatingName) =>
     claims.some((claim) => claim.rating === rating) || found.some((claim) => claim.rating === rating);
   for (let at = 0; at < tokens.length; at++) {

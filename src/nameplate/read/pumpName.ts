@@ -1,0 +1,53 @@
+import type { Candidate } from "./candidate.ts";
+import { PhraseBook } from "./phrases.ts";
+import { pumpWords } from "./siteLexicon.ts";
+import { isMark, isWord, type Token } from "./token.ts";
+
+const pumpNames = new PhraseBook<true>().addAll(pumpWords, true);
+
+/** The pump's own name: the words after "pump is a" up to the end of the clause that look like a name. */
+export function pump(tokens: readonly Token[], at: number): Candidate[] {
+  const name = pumpNames.longestAt(tokens, at);
+  if (!name) return [];
+  let start = name.end;
+  while (
+    isMark(tokens[start], ":", "=", "#", '"', "“") ||
+    isWord(tokens[start], "is", "a", "the", "no", "number", "model", "es", "un", "una", "its", "an", "old")
+  )
+    start += 1;
+  let end = start;
+  let digits = false;
+  while (end < tokens.length && end - start < 9) {
+    const token = tokens[end];
+    if (!token || token.kind === "break" || isMark(token, ",", ".", ";", "(", ")", "!", "?", '"', "”", ":"))
+      break;
+    if (
+      token.kind === "word" &&
+      /^(?:and|but|with|from|i|the|motor|on|my|its|so|that|y|pero|con|is|has|if|it|que|pump|in|for|or|says|not|the|por|de|el|which)$/.test(
+        token.norm,
+      )
+    )
+      break;
+    if (token.kind === "code" || token.kind === "number") digits = true;
+    end += 1;
+  }
+  const [first, last] = [tokens[start], tokens[end - 1]];
+  if (!first || !last || end === start) return [];
+  const unitAfter = tokens[end - 1];
+  const measured =
+    end - start <= 2 &&
+    unitAfter?.kind === "word" &&
+    /^(?:hp|v|volts|volt|rpm|amps|a|horse|thp)$/.test(unitAfter.norm);
+  const bareNumber = end - start === 1 && first.kind === "number";
+  const named =
+    first.kind === "code" || (first.kind === "word" && first.start >= 0 && isCapital(tokens, start));
+  if (measured || bareNumber || first.kind === "number" || !(digits || named)) return [];
+  return [
+    { start: name.start, end, score: 9, claims: [{ rating: "pumpModel", value: "", start, end, score: 5 }] },
+  ];
+}
+
+function isCapital(tokens: readonly Token[], at: number): boolean {
+  const token = tokens[at];
+  return token?.kind === "word" && /^\p{Lu}/u.test(token.chunk.text);
+}
