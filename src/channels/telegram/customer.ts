@@ -92,6 +92,9 @@ async function obey(
   const { wording } = station;
   if (isOwn(name)) return say(station, update, threadId, wording.say("telegram", `says.${name}`));
   if (name === "start") return greet(station, update, threadId);
+  // For whoever sets up who is on call; not in the list of commands.
+  if (name === "myid")
+    return toCustomer(threadId, wording.say("telegram", "myId", { id: update.message?.chat.id ?? "" }));
   return toCustomer(threadId, wording.say("telegram", name === "help" ? "help" : "unknownCommand"));
 }
 

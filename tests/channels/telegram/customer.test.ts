@@ -44,6 +44,7 @@ describe("a customer in a private chat", () => {
     expect(await answersTo("/fresh")).toContain("Fresh start");
     expect(await answersTo("/sofar@desk_stand_in_bot")).toContain("I have nothing from the label yet");
     expect(await answersTo("/person")).toContain("I've passed this to a person at the desk");
+    expect(await answersTo("/myid")).toBe(`Your id here is ${ada.id}.`);
     expect(await answersTo("/orders")).toContain("I don't know that command");
     expect(await answersTo("/erase")).toContain("Reply YES to erase it");
     expect(await answersTo("YES")).toContain("everything I kept of this chat is erased");
