@@ -263,6 +263,11 @@ export function findEntities(tokens: readonly Token[]): Entity[] {
   const entities: Entity[] = [];
   for (let at = 0; at + 1 < tokens.length; at++) {
     const [noun, key, next] = [tokens[at], tokens[at + 1], tokens[at + 2]];
+    const ordinal =
+      isWord(noun, "first", "second", "third", "1st", "2nd", "3rd") &&
+      isWord(key, "pump", "motor", "unit", "bomba");
+    if (ordinal && noun)
+      entities.push({ start: at, key: noun.norm.slice(0, 3).replace("1st", "fir").replace("2nd", "sec") });
     if (
       noun?.kind === "word" &&
       isWord(noun, "pump", "motor", "unit", "bomba") &&

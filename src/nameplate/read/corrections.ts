@@ -100,6 +100,14 @@ export function corrected(
     const denial = cue.kind === "negator";
     const figure = ({ kind }: Token) => kind === "number" || kind === "code";
     if (denial && !tokens.slice(cue.end, cue.end + 4).some(figure)) continue;
+    const ahead =
+      denial && !explained[cue.start - 1] && tokens[cue.start - 1]?.kind === "number"
+        ? cue.start - 1
+        : undefined;
+    if (ahead !== undefined && owners[ahead] === "label") {
+      const volts = instead(tokens, cue.end, ahead);
+      if (volts) found.push(volts);
+    }
     for (let at = cue.end; at < Math.min(tokens.length, cue.end + (denial ? 9 : 12)); at++) {
       const token = tokens[at];
       if (!token || !figure(token)) continue;
@@ -168,7 +176,7 @@ export function contrasted(
 
 /** "it's not 230, it's 115": the figure denied tells what the other one is. */
 function instead(tokens: readonly Token[], from: number, at: number): Standing | undefined {
-  const denied = tokens.slice(from, at).find(({ kind }) => kind === "number");
+  const denied = tokens.slice(from, at < from ? from + 3 : at).find(({ kind }) => kind === "number");
   if (denied?.kind !== "number" || ![115, 208, 230, 240].includes(denied.value)) return undefined;
   const volts = parseValue("volts", tokens, at).at(-1);
   if (!volts || volts.fit < 2) return undefined;

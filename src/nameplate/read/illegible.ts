@@ -46,8 +46,11 @@ export function illegible(context: Context, owners: readonly Owner[], claims: Or
     const after = near.filter((name) => name.start >= cue.end && !claimed(cue.end, name.start));
     const before = near.filter((name) => name.end <= cue.start && !claimed(name.end, cue.start));
     if (cue.kind === "negator") {
+      // "amps, not volts" tells two ratings apart; "but not the volts" says they cannot be read.
+      if (cue.phrase === "not" && !isWord(context.tokens[cue.end], "the", "a", "any")) continue;
       for (const name of after)
-        if (reaches(context, cue.end, name, after, /no$/.test(cue.phrase))) found.add(name);
+        if (!parts.has(name.rating) && reaches(context, cue.end, name, after, /no$/.test(cue.phrase)))
+          found.add(name);
       continue;
     }
     const [first, second] = takesObject.test(cue.phrase) ? [after, before] : [before, after];
@@ -89,6 +92,9 @@ function namesRating(tokens: readonly Token[], name: Name): boolean {
   if (isLetter(tokens, name)) return labelled && name.upper;
   return labelled || name.upper || isWord(tokens[name.start - 1], "the", "el", "la", "my", "lo", "los");
 }
+
+/** "no capacitor" says there is none, not that it cannot be read. */
+const parts = new Set(["capacitorUf", "flange", "shaft"]);
 
 const isLetter = (tokens: readonly Token[], name: Name) =>
   name.end === name.start + 1 && tokens[name.start]?.norm.length === 1;

@@ -33,6 +33,10 @@ export function pump(tokens: readonly Token[], at: number): Candidate[] {
   }
   const [first, last] = [tokens[start], tokens[end - 1]];
   if (!first || !last || end === start) return [];
+  if (
+    tokens.slice(start, end).some((token) => isWord(token, "psi", "max", "gpm", "feet", "years", "gallons"))
+  )
+    return [];
   const unitAfter = tokens[end - 1];
   const measured =
     end - start <= 2 &&

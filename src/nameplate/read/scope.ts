@@ -157,8 +157,7 @@ function turn(context: Context, cue: Cue, owner: Owner, cued: boolean, clause: C
     return plainNouns.has(cue.phrase) && cued && owner !== "label" ? undefined : "label";
   if (newOnes.has(cue.phrase) && needed(tokens, clause, cue)) return undefined;
   const ordinal = cue.kind === "earlier" && /^(?:second|previous|2nd)$/.test(cue.phrase);
-  if (ordinal && !isWord(tokens[cue.end], "was", "one", "motor", "had", "pump") && owner !== "other")
-    return undefined;
+  if (ordinal && !isWord(tokens[cue.end], "was", "one", "had") && owner !== "other") return undefined;
   const vague = cue.kind === "wish" && /^(?:thinking|want|bigger|recommended|online)$/.test(cue.phrase);
   if (vague && cuesIn(context, cue.end, cue.end + 1, "home").length > 0) return undefined;
   if (cue.kind === "thing" && /^(?:timer|time clock)$/.test(cue.phrase)) return "place";

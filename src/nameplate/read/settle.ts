@@ -2,15 +2,12 @@ import type { RatingName, RatingValue } from "../vocabulary.ts";
 import type { Standing } from "./candidate.ts";
 import { type Context, cueBetween } from "./context.ts";
 import { goTogether, suits } from "./plausible.ts";
-import { isMark } from "./token.ts";
+import { isMark, isWord } from "./token.ts";
 import { listRatings } from "./values.ts";
 
 /** One value from all that was said of one rating: the last word wins; the two values of a list join. */
-export function settle(
-  context: Context,
-  rating: RatingName,
-  claims: readonly Standing[],
-): Standing | undefined {
+export function settle(context: Context, rating: RatingName, all: readonly Standing[]): Standing | undefined {
+  const claims = ofMotor(context, all);
   const named = claims.filter((claim) => !claim.bare);
   const alone = claims.filter((claim) => claim.bare);
   const belongs = (claim: Standing) => named.every((other) => pairs(rating, claim.value, other.value));
@@ -44,6 +41,18 @@ export function settle(
   if (differ && said.every((claim) => isMark(context.tokens[claim.to], "?")))
     return { ...last, value: undefined };
   return last;
+}
+
+/** "motor 1.5 HP, pump 2.0 HP": where the two are told apart, the motor's figure counts. */
+function ofMotor({ tokens, clauses, clauseAt }: Context, claims: readonly Standing[]): readonly Standing[] {
+  if (claims.length < 2 || claims.every((claim) => same(claim.value, claims[0]?.value))) return claims;
+  const says = (claim: Standing, word: string) => {
+    const clause = clauses[clauseAt[claim.start] ?? 0];
+    return tokens.slice(clause?.start, clause?.end).some((token) => isWord(token, word));
+  };
+  const motors = claims.filter((claim) => says(claim, "motor"));
+  const others = claims.filter((claim) => !says(claim, "motor") && says(claim, "pump"));
+  return motors.length > 0 && motors.length + others.length === claims.length ? motors : claims;
 }
 
 /** "19.2 A at 115 V, 9.6 A at 230 V": single values of one rating make one list, in the order written. */
