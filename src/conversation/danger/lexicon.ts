@@ -14,7 +14,7 @@ const lists = {
   feel: "feel feels felt feeling sense sensed siento sienten sentimos siente sentir sintio senti sentia",
   // What a body may call it.
   sensation:
-    "zing zings zinger zap buzz buzzing tickle sting stinging pulse pulses surge twinge thump prick pricks pinprick pinpricks pinpricking needles prickling static zip jolt current electricity charge voltage spark throbbing vibrating corrientita cosquilla piquete piquetes pinchazo pinchazos",
+    "juice zing zings zinger zap buzz buzzing tickle sting stinging pulse pulses surge twinge thump prick pricks pinprick pinpricks pinpricking needles prickling static zip jolt current electricity charge voltage spark throbbing vibrating corrientita cosquilla piquete piquetes pinchazo pinchazos",
   react:
     "twitch twitched twitches jerk jerked jerks yelp yelps yelped yelping flinch flinched flinches recoiled jumped_back pulled_back let_out_a_yelp spasm spasmed",
   bite: "bite bites bit bitten biting nip nips nipped nipping sting stings stung pinch pinched pinches",
@@ -36,7 +36,7 @@ const lists = {
   burn: "burn burns burning burned burnt burnin burnd carbonized carbonised toasted charring scorched scorching singed charred quemado quemada quemados quemadas quemando quemandose quemo quema queman quemaron tatemado chamuscado chamuscada chamuscados",
   burning: "burning burnin quemando quemandose",
   smoke:
-    "smoke smokes smoked smoking smoky smokey smokin smok smolder smoldering smouldering humo humito humazo humea humeando humeante",
+    "smoke smokes smoked smoking smoky smokey smokin smok smolder smoldering smouldering humo humito humazo humea humear humeaba humeo humee humeando humeante",
   spark:
     "spark sparks sparked sparking sparkin chispa chispas chispea chispeando chispazo chispazos chisporrotea chisporroteando chispitas chispita",
   arc: "arcs arced arcing arcin arcking arc_flash arqueando arqueo",
@@ -44,7 +44,7 @@ const lists = {
     "flames flame flaming ablaze inferno fuego lumbre incendio incendiando incendia ardiendo llamarada llamaradas",
   melt: "melt melts melted melting molten carbonized carbonised toasted charring derretido derretida derretidos derritio derritiendo derrite derretidas derritieron scorched charred blackened browned singed chamuscado chamuscada chamuscados",
   smell:
-    "smell smells smelled smelling smelly smelt smel odor odour stink stinks stank stinking stench reek reeks whiff scent huele huelen olor oler olia oli oliendo apesta peste tufo",
+    "smell smells smelled smelling smelly smelt smel odor odour stink stinks stank stinking stench reek reeks whiff scent aroma aromas waft wafting huela huelan huele huelen olor oler olia oli oliendo apesta peste tufo",
   burntSmell:
     "burn burns burning burned burnt burnin burnd carbonized carbonised toasted charring scorched singed electric electrical electronics ozone plastic rubber insulation wire wires cable cables wiring hot acrid fishy melted melting toast toasted toasty bbq barbecue smoke smoky smokey campfire fireworks gunpowder cooked cooking quemado quemada quemados quemando chamuscado chamusquina tatemado hule plastico goma acre humo electrico",
   crackle: "crackle crackles crackling crackly crackled crepita",

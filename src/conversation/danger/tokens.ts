@@ -1,5 +1,5 @@
 import type { Span } from "../../nameplate/reading.ts";
-import { conceptsOf } from "./lexicon.ts";
+import { conceptsOf, isKnown } from "./lexicon.ts";
 import { respell } from "./spelling.ts";
 
 /** One word of a message with its typed meanings. */
@@ -26,6 +26,13 @@ function fold(text: string): string {
     .replace(/(\p{L})\1{2,}/gu, "$1$1");
 }
 
+/** "The water's over it" and "the motor's wet" speak of water and motor. */
+function wordOf(raw: string): string {
+  const stem = /^(.{4,})['’]s$/u.exec(raw)?.[1];
+  const folded = fold(stem ?? raw);
+  return stem === undefined || isKnown(folded) ? respell(folded) : respell(fold(raw));
+}
+
 function gapOf(marks: string): Token["gap"] {
   // Three dots mostly stand for a pause, not for the end of a thought.
   if (/[\n!?;]|(?<![.…])\.(?!\.)|^\.{4,}/u.test(marks)) return "sentence";
@@ -39,7 +46,7 @@ export function tokenize(text: string): readonly Token[] {
     start: match.index,
     end: match.index + match[0].length,
   }));
-  const words = found.map(({ raw }) => respell(fold(raw)));
+  const words = found.map(({ raw }) => wordOf(raw));
   const concepts = conceptsOf(words);
   return found.map(({ start, end }, i) => {
     const previousEnd = found[i - 1]?.end;

@@ -68,6 +68,7 @@ const afterwards = patterns(
   "(it|they) (has|have|did|does|is) not",
   "(it|they) (hasnt|havent|didnt|doesnt|isnt|never)",
 );
+const none = patterns("there (is|was|are|were) (none|no|not|nothing)", "there (isnt|wasnt|arent)");
 const sought = patterns("(looked|checked|looking|checking|inspected|searched|look|check) for");
 const turnedUp = patterns(
   "(found|saw|see|there) (some|a|it|them|was|were|is|are|burn|signs|one|two)",
@@ -86,6 +87,7 @@ export const denied: Context = (tokens, { from, head, to }) => {
   if (refusals.has(headWord)) return false;
   if (answeredNo(tokens, to - 1)) return true;
   const end = sentenceEnd(tokens, head);
+  if (findFirst(none, tokens, to, to + 2)) return true;
   if (findFirst(afterwards, tokens, end, end + 1)) return true;
   if (soughtInVain(tokens, from)) return true;
   let subjectSeen = false;

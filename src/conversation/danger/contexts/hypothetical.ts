@@ -4,7 +4,7 @@ import { findFirst, patterns } from "../pattern.ts";
 import type { Token } from "../tokens.ts";
 
 const modals = words(
-  "would could might may can will should gonna ll itll id podria podrian puedo podemos puede pueden pudiera podra going",
+  "would could might may can will should gonna ll itll podria podrian puedo podemos puede pueden pudiera podra going",
 );
 const perceives = words("see smell feel hear notice taste tell sense oler sentir ver");
 /** A finite verb between the modal and the danger starts a statement of its own. */
@@ -51,7 +51,8 @@ function supposed(tokens: readonly Token[], start: number, head: number, hazard:
   for (let at = head - 1; at >= start; at -= 1) {
     const word = tokens[at]?.word ?? "";
     const spanishYes = word === "si" && (at === start || tokens[at + 1]?.gap === "comma");
-    const inCase = /^(case|caso)$/.test(word) && /^(in|en)$/.test(tokens[at - 1]?.word ?? "");
+    const pair = `${tokens[at - 1]?.word} ${word}`;
+    const inCase = pair === "in case" || pair === "en caso" || pair === "the event";
     if (!supposing.has(word) && !inCase && (word !== "si" || spanishYes)) continue;
     const before = tokens[at - 1]?.word ?? "";
     if (["what", "que", "y"].includes(before)) return true;
@@ -92,7 +93,9 @@ function governedByModal(tokens: readonly Token[], start: number, head: number):
     const before = tokens[at - 1]?.word ?? "";
     if (before === "why" || before === "que" || before === "no") return false;
     const between = tokens.slice(at + 1, head).map((one) => one.word);
-    if (between.some((one) => perceives.has(one)) || perceives.has(headWord)) return false;
+    // "I can smell smoke" is a report, "would I smell smoke" is not.
+    const sensed = between.some((one) => perceives.has(one)) || perceives.has(headWord);
+    if (sensed && word !== "would" && word !== "will") return false;
     if (between.some((one) => /^(stop|fix|cure|solve|help)$/.test(one))) return false;
     if (inflected.has(headWord) && !between.some((one) => governs.has(one))) return false;
     // "Could be tripping", "might have shocked": a guess about what already happens.
@@ -108,11 +111,13 @@ function governedByModal(tokens: readonly Token[], start: number, head: number):
   return false;
 }
 
-function feareds(tokens: readonly Token[], start: number, head: number): boolean {
+function feareds(tokens: readonly Token[], start: number, head: number, hazard: Hazard): boolean {
   for (let at = head - 1; at >= Math.max(start, head - 6); at -= 1) {
     const word = tokens[at]?.word ?? "";
     const next = tokens[at + 1]?.word ?? "";
     if (purposes.has(word)) return true;
+    if (word === "keep" && hazard === "water" && hasWord(tokens, at, head + 3, words("from off away")))
+      return true;
     // "I don't want to get zapped", "do I have to worry about the capacitor shocking me".
     const unwanted = word === "want" && hasWord(tokens, at - 3, at, words("dont not didnt no"));
     if (unwanted && hasWord(tokens, at + 1, head, words("to"))) return true;
@@ -174,7 +179,8 @@ export const hypothetical: Context = (tokens, { head, hazard }) => {
   if (findFirst(newcomer, tokens, head, end)) return true;
   // "Won't a bigger one trip it?", "is tripping likely?", "how many amps before it trips?"
   const question = openers.has(tokens[start]?.word ?? "") || /\?/.test(tokens[end - 1]?.after ?? "");
-  if (question && hasWord(tokens, start, end, newcomers)) return true;
+  const remedy = hasWord(tokens, start, head, words("stop fix cure solve help"));
+  if (question && !remedy && hasWord(tokens, start, end, newcomers)) return true;
   if (hasWord(tokens, head + 1, head + 3, words("likely possible probable"))) return true;
   if (
     /^(many|much|long)$/.test(tokens[start + 1]?.word ?? "") &&
@@ -185,7 +191,7 @@ export const hypothetical: Context = (tokens, { head, hazard }) => {
   return (
     supposed(tokens, start, head, hazard) ||
     governedByModal(tokens, start, head) ||
-    feareds(tokens, start, head) ||
+    feareds(tokens, start, head, hazard) ||
     genericQuestion(tokens, start, head)
   );
 };

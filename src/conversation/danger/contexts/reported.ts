@@ -6,6 +6,11 @@ const hearsay = patterns(
   "(read|heard|reading|hear) (about|that|of|online|somewhere|people|stories|how)",
   "(on|in|from) ~1 (news|youtube|tiktok|article|forum|movie|internet|facebook|noticias)",
   "(a|the|this|that) (video|article|story|movie|forum)",
+  "(last|old|previous|former) (house|rental|place|home|apartment)",
+  "back in the",
+  "when i was (a|little|young|in)",
+  "decades ago",
+  "(as a kid|growing up|in college)",
   "(urban|horror) (legend|story|stories)",
 );
 const own = patterns(

@@ -3,10 +3,10 @@ import { findFirst, patterns } from "../pattern.ts";
 import type { Token } from "../tokens.ts";
 
 const past = words(
-  "was were had did used got tripped shocked zapped smoked smelled sparked burned burnt melted leaked flooded caught last ago once before antes did tripping electrocuted popped blew kicked tingled botaba boto dio daba hacia salia olia paso ano pasado wet",
+  "was were had did used got tripped shocked zapped smoked smelled sparked burned burnt melted leaked flooded caught last ago once before antes did electrocuted popped blew kicked tingled botaba boto dio daba hacia salia olia paso ano pasado wet",
 );
 const present = words(
-  "keeps is are still now again trips shocks zaps today tonight currently just smokes smells its esta sigue todavia ahora hoy",
+  "keeps is are constantly always everytime still now again trips shocks zaps today tonight currently just smokes smells its esta sigue todavia ahora hoy",
 );
 const usedTo = patterns(
   "used to",
@@ -17,6 +17,9 @@ const usedTo = patterns(
 const cured = patterns(
   "^(fixed|repaired|resolved|solved|sorted|rewired|rebonded|corrected|inspected|arreglo|arreglaron|arreglado|arreglamos|reparo|repararon|reparado|solucionado)",
   "^(took|taken) care of",
+  // It was something else, and harmless.
+  "^turned out to be ~4 (neighbor|neighbors|neighbour|barbecue|bbq|grill|steam|nothing|dust|trash|fog)",
+  "(was|is|only) just ~1 ^(steam|dust|fog|mist|nothing)",
 );
 /** Work that ends it only with time, a tradesperson or a good outcome beside it. */
 const replaced = patterns(
@@ -26,6 +29,7 @@ const replaced = patterns(
 );
 const outcome = patterns(
   "(no|not|never|hasnt|havent|without) ~2 ^(problem|problems|issue|issues|trouble|tripped|happened|incident|again|shocked|done) ~3 since",
+  "(no|zero) ~1 ^(trips|tripping|problems|issues|trouble|smoke|shocks) ~1 (in|for) ~2 (year|years|month|months|weeks)",
   "(no|never|not) ~1 ^(problem|problems|issue|issues|trouble|again)",
   "(fine|good|great|ok|okay|perfect|solid) ~1 ^(since|ever since|after that|desde)",
   "(not|isnt|hasnt|doesnt|no) ~3 ^(anymore|any more)",
@@ -35,7 +39,7 @@ const outcome = patterns(
 );
 /** Fine after a repair; fine by itself proves nothing. */
 const fineNow = patterns(
-  "(runs|running|works|working|been) ~1 ^(cool|fine|good|great|perfect) ~1 (now|since)?",
+  "(runs|running|works|working|been) ~1 ^(cool|fine|good|great|perfect|perfecto) ~1 (now|since)?",
 );
 const distance = patterns(
   "last ^(year|summer|spring|winter|fall|season|month|fall|july|june|may|april|march|august|september|october)",
@@ -44,12 +48,13 @@ const distance = patterns(
   "(ano|verano|mes) ^pasado",
   "hace ~2 ^(anos|meses|ano)",
   "old ^(mtr|motor|pump|one|switch|breaker|timer)",
+  "in the ^(spring|summer|fall|winter|autumn)",
   "^back (in|when)",
   "in ^(2000|2005|2008|2010|2011|2012|2013|2014|2015|2016|2017|2018|2019|2020|2021|2022|2023|2024)",
 );
 const tradesperson = patterns("(electrician|licensed|electricista|utility|inspector|tecnico)");
 const notDone = words(
-  "need needs want wants be get gets getting to until before not never havent hasnt isnt wasnt didnt nobody thought can should if supposedly cant will how",
+  "need needs want wants be get gets getting to until before not never havent hasnt hadnt isnt wasnt didnt nobody thought can should if supposedly cant will how",
 );
 const back = patterns(
   "(came|is|its|started|happening|doing it) ^(back|again)",
@@ -70,7 +75,9 @@ function untilNextTopic(
   starts: ReadonlySet<number>,
 ): number {
   for (let at = end; at < Math.min(tokens.length, most); at += 1) {
-    if (starts.has(at)) return sentenceStart(tokens, at);
+    // "No trips in months" is no new danger.
+    const denied = tokens[at - 1]?.concepts.has("negator");
+    if (starts.has(at) && !denied) return sentenceStart(tokens, at);
   }
   return Math.min(tokens.length, most);
 }
@@ -83,7 +90,8 @@ export const resolved: Context = (tokens, { from, head, to }, starts) => {
   const settled = findFirst(cured, tokens, to, Math.min(end, to + 4));
   if (settled && !hasWord(tokens, to, settled.from, notDone)) return true;
   if (hasWord(tokens, clauseStart, Math.min(end, to + 2), present)) return false;
-  if (findFirst(usedTo, tokens, Math.max(start, head - 8), head + 1)) return true;
+  const ended = findFirst(usedTo, tokens, Math.max(start, head - 8), head + 1);
+  if (ended && !hasWord(tokens, ended.from - 2, ended.from, notDone)) return true;
   // "Fixed the tripping problem": the work comes first and names what it ended.
   const named = findFirst(cured, tokens, Math.max(start, head - 5), head);
   if (named && !hasWord(tokens, named.from - 3, named.from, notDone)) return true;
@@ -105,7 +113,7 @@ export const resolved: Context = (tokens, { from, head, to }, starts) => {
   if (findFirst(back, tokens, to, reach)) return false;
   if (done(cured)) return true;
   if (whole(outcome)) return true;
-  const already = hasWord(tokens, start, end, words("already"));
+  const already = hasWord(tokens, start, end, words("already ya"));
   if (done(replaced) && (already || whole(fineNow))) return true;
   return done(replaced) && (whole(distance) || whole(tradesperson));
 };

@@ -15,6 +15,8 @@ export const fireSense = patterns(
   "on ^fire",
   "^(flicker|flickering|glow|haze) ~4 (inside|in|from|behind) ~4 (@machine|@livePart|vents|enclosure|shed|room|box)",
   "^haze inside",
+  "(@machine|vents|motor) ~~8 ^haze",
+  "@livePart ~~8 ^(cooked|crispy|toasted|fused)",
   "^(burnt|burned|burning) (plastic|rubber|wire|wires|hair|insulation|electrical|varnish)",
   "^@smell ~3 (hair dryer|hairdryer|transformer|toaster|train set|slot car|soldering)",
   "@livePart ~3 ^(frying|cooking|cooked|toasted|fused|fried|welded)",

@@ -33,6 +33,8 @@ export const tripSense = patterns(
   "@device been? ~1 ^(flipping|kicking|shutting|turning|cutting|clicking|popping|throwing) ~1 (off|out)",
   "(flips|flipping|puts|putting|pushes|pushing) it ^back ~2 (every|each|again|time)",
   "(switch|palanca) ~4 se ^(cae|baja|bota|brinca)",
+  "^(pops|popping|popped) ~~5 (outlet|gfci|gfi)",
+  "@device ~1 ^lets go",
   "trip ^trip",
   "(make|makes|made|making|cause|causes|causing|let) ~2 ^trip",
   "(instant|instantly|nuisance|constant|random|ground fault) ^trip",
