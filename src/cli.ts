@@ -2,6 +2,7 @@ import { Command } from "commander";
 import { runCase, runCases } from "./commands/cases.ts";
 import { runChatJson } from "./commands/chat-json.ts";
 import { runDesk } from "./commands/desk.ts";
+import { runGuide } from "./commands/guide.ts";
 import { runImport } from "./commands/import.ts";
 import { runMatch } from "./commands/match.ts";
 import { runNumbers, runStrike } from "./commands/numbers.ts";
@@ -76,5 +77,10 @@ program
   .option("--write", "replace the stock, all or nothing")
   .option("--store <file>", "the SQLite file to write into")
   .action((file, options) => endKindly(() => runImport(file, options)));
+
+program
+  .command("guide")
+  .description("print the label guide: one HTML page with pictures, for paper or phone")
+  .action(() => endKindly(runGuide));
 
 await program.parseAsync();

@@ -29,7 +29,7 @@ export function costText({ speaker, assessment, knowledge }: TalkTurn, motor: St
 }
 
 /** Labels and assumptions cannot tell a smaller difference apart. */
-const SAME_COST = 0.1;
+export const SAME_COST = 0.1;
 
 function compared(speaker: Speaker, before: number | undefined, after: number): string {
   const now = speaker.say("replies", "cost.new", { usd: roundUsd(after) });
