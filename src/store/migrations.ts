@@ -175,4 +175,56 @@ export const migrations: readonly string[] = [
   ALTER TABLE inbox ADD COLUMN message TEXT;
   ALTER TABLE inbox ADD COLUMN edited INTEGER NOT NULL DEFAULT 0 CHECK (edited IN (0, 1));
   `,
+  // Numbers by which an erased thread is known again in a backup without telling whose it was; a key of the installation's own.
+  `
+  ALTER TABLE threads ADD COLUMN serial INTEGER NOT NULL DEFAULT 0;
+  UPDATE threads SET serial = rowid + (SELECT value FROM counters WHERE name = 'thread');
+  UPDATE counters SET value = value + (SELECT coalesce(max(rowid), 0) FROM threads) WHERE name = 'thread';
+  CREATE INDEX threads_updated ON threads (updated_at);
+  CREATE TABLE erased (serial INTEGER PRIMARY KEY, at TEXT NOT NULL) STRICT;
+  INSERT INTO facts VALUES ('installation', lower(hex(randomblob(32))));
+  `,
+  // Imports of motors, pumps and spares, the one before the current one kept; what became of each request.
+  `
+  CREATE TABLE stock_imports (
+    id INTEGER PRIMARY KEY AUTOINCREMENT,
+    kind TEXT NOT NULL CHECK (kind IN ('motors', 'pumps', 'spares')),
+    source TEXT NOT NULL,
+    at TEXT NOT NULL,
+    imported_on TEXT NOT NULL,
+    rows INTEGER NOT NULL
+  ) STRICT;
+  CREATE INDEX stock_imports_kind ON stock_imports (kind, id);
+
+  CREATE TABLE stock_rows (
+    import_id INTEGER NOT NULL REFERENCES stock_imports (id) ON DELETE CASCADE,
+    position INTEGER NOT NULL,
+    key TEXT NOT NULL,
+    item TEXT NOT NULL CHECK (json_valid(item)),
+    PRIMARY KEY (import_id, position),
+    UNIQUE (import_id, key)
+  ) STRICT, WITHOUT ROWID;
+
+  INSERT INTO stock_imports (kind, source, at, imported_on, rows)
+    SELECT 'motors', '', value || 'T00:00:00.000Z', value, (SELECT count(*) FROM stock)
+    FROM facts WHERE name = 'stock.importedOn';
+  INSERT INTO stock_rows (import_id, position, key, item)
+    SELECT stock_imports.id, position, lower(sku), motor FROM stock, stock_imports;
+  DROP TABLE stock;
+  DELETE FROM facts WHERE name = 'stock.importedOn';
+  INSERT INTO counters VALUES ('stock', (SELECT count(*) FROM stock_imports));
+
+  CREATE TABLE verdicts (
+    id INTEGER PRIMARY KEY AUTOINCREMENT,
+    at TEXT NOT NULL,
+    case_id INTEGER REFERENCES cases (id) ON DELETE SET NULL,
+    verdict TEXT NOT NULL,
+    sku TEXT,
+    messages INTEGER NOT NULL,
+    request TEXT NOT NULL CHECK (json_valid(request))
+  ) STRICT;
+  CREATE INDEX verdicts_at ON verdicts (at);
+  CREATE INDEX verdicts_case ON verdicts (case_id);
+  CREATE INDEX inbox_thread ON inbox (thread_id);
+  `,
 ];

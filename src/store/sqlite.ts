@@ -1,11 +1,13 @@
 import { casesOf } from "./sqlite/cases.ts";
-import { openDatabase } from "./sqlite/database.ts";
+import { type Db, openDatabase } from "./sqlite/database.ts";
 import { linksOf } from "./sqlite/links.ts";
 import { numbersOf } from "./sqlite/numbers.ts";
 import { outboxOf } from "./sqlite/outbox.ts";
 import { stockOf } from "./sqlite/stock.ts";
 import { telegramOf } from "./sqlite/telegram.ts";
 import { threadsOf } from "./sqlite/threads.ts";
+import { inPlainWords } from "./sqlite/trouble.ts";
+import { upkeepOf } from "./sqlite/upkeep.ts";
 import type { Change, Committed, Store } from "./store.ts";
 
 /** Undoes a transaction that found its work done before, or the thread changed. */
@@ -20,10 +22,15 @@ class Undone extends Error {
 
 /**
  * Opens (or creates) the store in `file`; `:memory:` keeps nothing. Throws {@link StoreError} when the
- * file cannot be opened or was written by a newer version.
+ * file cannot be opened or was written by a newer version. So does every method when the disk, the file or
+ * another program stands in the way.
  */
 export function openSqliteStore(file: string): Store {
-  const db = openDatabase(file);
+  return inPlainWords(storeOn(openDatabase(file)), file);
+}
+
+/** The store on an open database; errors are SQLite's own. */
+export function storeOn(db: Db): Store {
   const threads = threadsOf(db);
   const outbox = outboxOf(db);
   const cases = casesOf(db);
@@ -32,13 +39,15 @@ export function openSqliteStore(file: string): Store {
   const write = db.transaction((change: Change) => {
     const { at, thread } = change;
     if (change.handled !== undefined && !threads.markHandled(change.handled)) throw new Undone("seen");
+    for (const id of change.handledToo ?? []) threads.markHandled(id);
     if (change.acted && !cases.addAct(change.acted, at)) throw new Undone("seen");
     if (change.notice !== undefined && !cases.addNotice(change.notice, at)) throw new Undone("seen");
     if (thread && !threads.isCurrent(thread.id, thread.version)) throw new Undone("stale");
     if (thread && change.erase) {
-      threads.erase(thread.id);
+      threads.erase(thread.id, at);
       outbox.erase({ kind: "customer", threadId: thread.id });
       for (const caseId of cases.erase(thread.id)) outbox.erase({ kind: "case", caseId });
+      outbox.eraseParkedNews();
     } else if (thread) threads.save(thread.id, thread.state, at);
     if (change.case) cases.save(change.case);
     for (const event of change.events ?? []) cases.addEvent(event);
@@ -53,8 +62,9 @@ export function openSqliteStore(file: string): Store {
     ...cases.methods,
     ...numbers.methods,
     ...linksOf(db),
-    ...stockOf(db),
+    stock: stockOf(db),
     telegram: telegramOf(db, outbox.add),
+    upkeep: upkeepOf(db),
     commit: async (change) => {
       try {
         write.immediate(change);

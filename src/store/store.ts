@@ -1,8 +1,9 @@
 import type { NumberOnRecord } from "../catalogue/numbers-on-record.ts";
-import type { StockMotor } from "../matching/types.ts";
 import type { Attachment, Lane, Outgoing } from "../outgoing.ts";
 import type { StaffMember } from "../staff.ts";
+import type { StockStore } from "./stock.ts";
 import type { TelegramStore } from "./telegram.ts";
+import type { UpkeepStore } from "./upkeep.ts";
 
 /** A message as it came in, stored before anything is done with it. */
 export interface InboxItem {
@@ -82,6 +83,8 @@ export interface Change {
   readonly at: string;
   /** The inbox item that is handled with this. */
   readonly handled?: string;
+  /** More inbox items that were read together with that one. */
+  readonly handledToo?: readonly string[];
   /** The act that is done with this, and its answer. */
   readonly acted?: {
     readonly id: string;
@@ -166,13 +169,9 @@ export interface Store {
   readonly orphans: (channel: string) => Promise<readonly Link[]>;
 
   readonly telegram: TelegramStore;
+  readonly upkeep: UpkeepStore;
 
-  /** Replaces the whole stock, all or nothing. */
-  readonly replaceStock: (motors: readonly StockMotor[], importedOn: string) => Promise<void>;
-  readonly stock: () => Promise<{
-    readonly motors: readonly StockMotor[];
-    readonly importedOn: string | null;
-  }>;
+  readonly stock: StockStore;
   readonly close: () => Promise<void>;
 }
 

@@ -3,6 +3,7 @@ import { dirname } from "node:path";
 import Database from "better-sqlite3";
 import { migrations } from "../migrations.ts";
 import { StoreError } from "../store.ts";
+import { plainly } from "./trouble.ts";
 
 export type Db = Database.Database;
 
@@ -16,20 +17,38 @@ export function openDatabase(file: string, steps: readonly string[] = migrations
     if (file !== ":memory:") mkdirSync(dirname(file), { recursive: true });
     db = new Database(file);
     db.pragma("busy_timeout = 5000");
-    db.pragma("journal_mode = WAL");
+    toWal(db);
     db.pragma("synchronous = FULL");
     db.pragma("foreign_keys = ON");
     // What a customer had erased must not stay readable in free pages of the file.
     db.pragma("secure_delete = ON");
     migrate(db, file, steps);
+    // A file that can only be read is told now, not at the first customer.
+    db.exec("BEGIN IMMEDIATE; ROLLBACK");
     return db;
   } catch (cause) {
     db?.close();
-    if (cause instanceof StoreError) throw cause;
+    const told = plainly(cause, file);
+    if (told instanceof StoreError) throw told;
     throw new StoreError(
       `${file}: the store cannot be opened (${(cause as Error).message}). Check that the folder exists and can be written, or choose another file with --store.`,
       { cause },
     );
+  }
+}
+
+const WAL_TRIES = 50;
+
+/** Two programs that make the same new file: SQLite does not wait by itself for this one switch. */
+function toWal(db: Db): void {
+  for (let left = WAL_TRIES; ; left--) {
+    try {
+      db.pragma("journal_mode = WAL");
+      return;
+    } catch (error) {
+      if (left === 0 || (error as { code?: unknown }).code !== "SQLITE_BUSY") throw error;
+      Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 20);
+    }
   }
 }
 

@@ -41,6 +41,10 @@ export function outboxOf(db: Db) {
   const postpone = db.prepare("UPDATE outbox SET attempts = attempts + 1, retry_at = ? WHERE id = ?");
   const park = db.prepare("UPDATE outbox SET state = 'parked', error = ? WHERE id = ?");
   const erase = db.prepare("DELETE FROM outbox WHERE lane = ?");
+  const eraseParkedNews = db.prepare(
+    `UPDATE outbox SET content = json_object('text', '')
+     WHERE lane IN ('desk', 'on-call') AND state = 'parked' AND content <> json_object('text', '')`,
+  );
 
   const methods: Pick<Store, "undelivered" | "delivered" | "postponed" | "park" | "parked"> = {
     undelivered: async (lane) =>
@@ -62,5 +66,7 @@ export function outboxOf(db: Db) {
     add: ({ lane, slot, content }: Outgoing, at: string) =>
       add.run(laneKey(lane), slot ?? null, JSON.stringify(content), at),
     erase: (lane: Lane) => erase.run(laneKey(lane)),
+    /** What all staff were to see and never did may speak of the customer who is erased: only that it was stays. */
+    eraseParkedNews: () => eraseParkedNews.run(),
   };
 }

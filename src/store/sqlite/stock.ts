@@ -1,26 +1,57 @@
-import type { StockMotor } from "../../matching/types.ts";
-import type { Store } from "../store.ts";
+import type { StockImport, StockKind, StockStore } from "../stock.ts";
 import type { Db } from "./database.ts";
+import { draftsOf } from "./stock-draft.ts";
 
-/** The imported stock. */
-export function stockOf(db: Db): Pick<Store, "replaceStock" | "stock"> {
-  const clear = db.prepare("DELETE FROM stock");
-  const add = db.prepare("INSERT INTO stock (sku, motor) VALUES (?, ?)");
-  const all = db.prepare("SELECT motor FROM stock ORDER BY position").pluck();
-  const saveFact = db.prepare(
-    "INSERT INTO facts (name, value) VALUES (?, ?) ON CONFLICT (name) DO UPDATE SET value = excluded.value",
+const PORTION = 1000;
+
+/** The imported tables. */
+export function stockOf(db: Db): StockStore {
+  const version = db.prepare("SELECT value FROM counters WHERE name = 'stock'").pluck();
+  const changed = db.prepare("UPDATE counters SET value = value + 1 WHERE name = 'stock'");
+  const newest = db.prepare(
+    `SELECT id, kind, source, at, imported_on AS importedOn, rows
+     FROM stock_imports WHERE kind = ? ORDER BY id DESC LIMIT 2`,
   );
-  const findFact = db.prepare("SELECT value FROM facts WHERE name = ?").pluck();
-  const replace = db.transaction((motors: readonly StockMotor[], importedOn: string) => {
-    clear.run();
-    for (const motor of motors) add.run(motor.sku, JSON.stringify(motor));
-    saveFact.run("stock.importedOn", importedOn);
+  const items = db
+    .prepare("SELECT item FROM stock_rows WHERE import_id = ? AND position > ? ORDER BY position LIMIT ?")
+    .pluck();
+  const remove = db.prepare("DELETE FROM stock_imports WHERE id = ?");
+
+  type Row = StockImport & { readonly id: number };
+  const latest = (kind: StockKind) => newest.all(kind) as readonly Row[];
+  const undo = db.transaction((kind: StockKind) => {
+    const [last, before] = latest(kind);
+    if (last === undefined || before === undefined) return undefined;
+    remove.run(last.id);
+    changed.run();
+    return { taken: importOf(last), now: importOf(before) };
   });
+
+  async function* portions(last: Row | undefined): AsyncGenerator<readonly string[]> {
+    if (last === undefined) return;
+    for (let after = 0; ; after += PORTION) {
+      const portion = items.all(last.id, after, PORTION) as string[];
+      if (portion.length > 0) yield portion;
+      if (portion.length < PORTION) return;
+    }
+  }
+
   return {
-    replaceStock: async (motors, importedOn) => replace.immediate(motors, importedOn),
-    stock: async () => ({
-      motors: (all.all() as string[]).map((motor) => JSON.parse(motor) as StockMotor),
-      importedOn: (findFact.get("stock.importedOn") as string | undefined) ?? null,
-    }),
+    version: async () => version.get() as number,
+    current: async (kind) => {
+      const [last] = latest(kind);
+      return last && importOf(last);
+    },
+    items: async (kind) => portions(latest(kind)[0]),
+    draft: draftsOf(db),
+    undo: async (kind) => undo.immediate(kind),
   };
 }
+
+const importOf = ({ kind, source, at, importedOn, rows }: StockImport): StockImport => ({
+  kind,
+  source,
+  at,
+  importedOn,
+  rows,
+});

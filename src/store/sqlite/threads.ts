@@ -20,7 +20,7 @@ export function threadsOf(db: Db) {
   const find = db.prepare("SELECT state, version FROM threads WHERE id = ?");
   const versionOf = db.prepare("SELECT version FROM threads WHERE id = ?").pluck();
   const save = db.prepare(
-    `INSERT INTO threads (id, state, version, updated_at) VALUES (?, ?, ?, ?)
+    `INSERT INTO threads (id, state, version, updated_at, serial) VALUES (?, ?, ?, ?, ?)
      ON CONFLICT (id) DO UPDATE SET state = excluded.state, version = excluded.version, updated_at = excluded.updated_at`,
   );
   const receive = db.prepare(
@@ -34,6 +34,9 @@ export function threadsOf(db: Db) {
   const markHandled = db.prepare("UPDATE inbox SET handled = 1 WHERE id = ? AND handled = 0");
   const eraseInbox = db.prepare(
     "UPDATE inbox SET text = '', attachments = NULL, message = NULL, thread_id = '', handled = 1 WHERE thread_id = ?",
+  );
+  const rememberErased = db.prepare(
+    "INSERT OR IGNORE INTO erased (serial, at) SELECT serial, ? FROM threads WHERE id = ?",
   );
   const eraseThread = db.prepare("DELETE FROM threads WHERE id = ?");
   const next = nextOf(db);
@@ -51,10 +54,17 @@ export function threadsOf(db: Db) {
     /** False when the message was handled before. */
     markHandled: (id: string) => markHandled.run(id).changes === 1,
     isCurrent: (id: string, version: number) => ((versionOf.get(id) as number | undefined) ?? 0) === version,
-    save: (id: string, state: string, at: string) => save.run(id, state, next("thread"), at),
-    /** Ids of messages stay, without text or thread: a message that is delivered twice stays erased. */
-    erase: (id: string) => {
+    save: (id: string, state: string, at: string) => {
+      const version = next("thread");
+      save.run(id, state, version, at, version);
+    },
+    /**
+     * Ids of messages stay, without text or thread: a message that is delivered twice stays erased. The thread's serial
+     * number stays too, so that a backup that is restored can be erased again.
+     */
+    erase: (id: string, at: string) => {
       eraseInbox.run(id);
+      rememberErased.run(at, id);
       eraseThread.run(id);
     },
   };
