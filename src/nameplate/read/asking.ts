@@ -44,6 +44,13 @@ export function asksGenerally(context: Context, clause: Clause): boolean {
   // Who gives several ratings and asks for a match is describing a label.
   if (ratings.size >= 3 && !wished) return false;
   if (ratings.size >= 2 && !general && words.some((token) => isWord(token, ...stockWords))) return false;
+  // "Is it bad that the sticker says 60 Hz?" states it all the same.
+  const states = words.some(
+    (token, at) =>
+      isWord(token, "sticker", "label", "plate", "tag", "nameplate", "placa", "etiqueta") &&
+      isWord(words[at + 1], "says", "reads", "shows", "dice"),
+  );
+  if (states && ratings.size > 0) return false;
   // "Could it be 2.2? That's what it says."
   const next = context.sentences[clause.sentence + 1]?.[0];
   if (next && isWord(tokens[next.start], "thats") && isWord(tokens[next.start + 1], "what")) return false;

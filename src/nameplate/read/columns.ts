@@ -73,7 +73,7 @@ function fill(
   const claims: Claim[] = [];
   // Names parted by slashes have their values parted by slashes: HP/SF/V, 1/1.25/230.
   const slashed = isMark(tokens[run[0]?.end ?? 0], "/");
-  let at = from;
+  let at = afterHeading(tokens, from);
   let score = 0;
   for (const [index, name] of run.entries()) {
     let skipped = 0;
@@ -109,6 +109,16 @@ function fill(
     if (index === 0 && at > from && tokens[at] === undefined && run.length > 1) return undefined;
   }
   return { end: at, score: score - 0.2, claims };
+}
+
+/** "Left column: HP, Volts. Right column: 1, 230": a few words and a colon may stand before the values. */
+function afterHeading(tokens: readonly Token[], from: number): number {
+  for (let at = from; at < from + 7; at++) {
+    const token = tokens[at];
+    if (isMark(token, ":") && at > from) return at + 1;
+    if (token?.kind !== "word" && token?.kind !== "break" && !isMark(token, ".", ",", ":")) break;
+  }
+  return from;
 }
 
 /** A cell that holds a dash, a question mark or nothing readable. */

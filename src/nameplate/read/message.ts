@@ -10,6 +10,7 @@ import { otherFigures, selfNaming } from "./phraseValues.ts";
 import { atMost, bare, namedAfter, namedBefore } from "./propose.ts";
 import { resolve } from "./resolve.ts";
 import { site } from "./site.ts";
+import { drawTogether, restoreOffsets } from "./spaced.ts";
 import { hearNumbers } from "./spoken.ts";
 import { tokenize } from "./tokenize.ts";
 
@@ -23,7 +24,9 @@ export interface ReadingOptions {
  * together; what belongs to another motor, is asked, denied or taken back does not count. Never throws.
  */
 export function readMessage(text: string, options: ReadingOptions = {}): MessageReading {
-  const tokens = mendSpelling(hearNumbers(tokenize(text)));
+  const spaced = drawTogether(text);
+  const pieces = spaced ? restoreOffsets(tokenize(spaced.text), spaced) : tokenize(text);
+  const tokens = mendSpelling(hearNumbers(pieces));
   const names = findNames(tokens);
   const candidates: Candidate[] = [
     ...namedBefore(tokens, names),

@@ -28,7 +28,8 @@ const longWords = new Set<string>();
       seen.add(key);
       book.add(phrase, { rating, phrase });
       for (const word of phrase.split(" "))
-        if (word.length >= 4 && (!weakNames.has(word) || phrase.includes(" "))) longWords.add(word);
+        if (word.length >= 4 && /[aeiou]/.test(word) && (!weakNames.has(word) || phrase.includes(" ")))
+          longWords.add(word);
     }
   }
   for (const word of [

@@ -45,6 +45,8 @@ export function selfNaming(tokens: readonly Token[]): Candidate[] {
           isMark(tokens[match.start - 2], "/")
         )
           continue;
+        // "round two" counts rounds.
+        if (phrase === "round" && next?.kind === "number" && next.value <= 3) continue;
         if (everyday.has(phrase)) {
           if (
             next?.kind === "word" &&

@@ -89,10 +89,13 @@ function ownersBy(context: Context, apart: boolean): Owner[] {
       if (before && joined) owners.fill("asked", before.start, before.end);
       continue;
     }
+    // "…, but the one on it now says 1.5 hp": the turn leads back to the label.
+    const turned = before?.sentence === sentence && isWord(tokens[clause.start], "but", "pero", "however");
+    if (turned && inherited !== "asked" && !working.has(sentence)) inherited = "label";
     const entity = numbered.get(index);
     const opening: Owner = entity ?? inherited;
     const first = working.has(sentence) && opening === "label" ? "other" : opening;
-    const { owner, cued } = ownClause(context, clause, first, owners, apart);
+    const { owner, cued } = ownClause(context, clause, first, owners, apart, working.has(sentence));
     const figures = tokens
       .slice(clause.start, clause.end)
       .some(({ kind, norm }) => kind === "number" || (kind === "code" && /^\d/.test(norm)));
@@ -122,6 +125,7 @@ function ownClause(
   opening: Owner,
   owners: Owner[],
   apart: boolean,
+  stays: boolean,
 ): { owner: Owner; cued: boolean } {
   let owner = opening;
   let from = clause.start;
@@ -138,7 +142,7 @@ function ownClause(
     "measured",
   )) {
     if (!apart && cue.kind === "thing" && pumps.test(cue.phrase)) continue;
-    const next = turn(context, cue, owner, cued, clause);
+    const next = turn(context, cue, owner, cued, clause, stays);
     if (next === undefined) continue;
     owners.fill(linksBack(context.tokens, cue, next) ? next : owner, from, cue.start);
     from = cue.start;
@@ -150,12 +154,25 @@ function ownClause(
 }
 
 /** The owner from this cue on; undefined when it changes nothing. */
-function turn(context: Context, cue: Cue, owner: Owner, cued: boolean, clause: Clause): Owner | undefined {
+function turn(
+  context: Context,
+  cue: Cue,
+  owner: Owner,
+  cued: boolean,
+  clause: Clause,
+  stays: boolean,
+): Owner | undefined {
   const { tokens } = context;
   // "the neighbor's motor", "the heater's label": the noun goes with the owner before it.
   if (cue.kind === "home")
-    return plainNouns.has(cue.phrase) && cued && owner !== "label" ? undefined : "label";
+    return plainNouns.has(cue.phrase) && (cued || stays) && owner !== "label" ? undefined : "label";
   if (newOnes.has(cue.phrase) && needed(tokens, clause, cue)) return undefined;
+  // "I told you it's 56J" insists; "I said 1.5 earlier" takes back.
+  const insists = /^(?:i said|i told|told you|like i said|dije|yo dije)$/.test(cue.phrase);
+  if (insists && !tokens.slice(clause.start, clause.end + 6).some((token) => isWord(token, ...takingBack)))
+    return undefined;
+  // "no puedo leer" asks for nothing.
+  if (cue.kind === "wish" && isWord(tokens[cue.start - 1], "no", "not")) return undefined;
   const ordinal = cue.kind === "earlier" && /^(?:second|previous|2nd)$/.test(cue.phrase);
   if (ordinal && !isWord(tokens[cue.end], "was", "one", "had") && owner !== "other") return undefined;
   const vague = cue.kind === "wish" && /^(?:thinking|want|bigger|recommended|online)$/.test(cue.phrase);
@@ -171,6 +188,26 @@ function needed(tokens: readonly Token[], clause: Clause, cue: Cue): boolean {
     .slice(Math.max(clause.start, cue.start - 8), cue.start)
     .some((token) => isWord(token, "need", "needs", "necesito", "needing", "ocupo", "needed"));
 }
+
+const takingBack = [
+  "before",
+  "earlier",
+  "first",
+  "originally",
+  "wrong",
+  "antes",
+  "actually",
+  "ignore",
+  "sorry",
+  "would",
+  "not",
+  "but",
+  "olvide",
+  "olvida",
+  "forget",
+  "ignora",
+  "disregard",
+];
 
 const linking = ["on", "of", "from", "off", "in", "by", "for", "del", "de", "en"];
 const articles = ["the", "my", "a", "an", "his", "her", "our", "el", "la", "mi", "its", "their"];

@@ -76,6 +76,8 @@ function parseIdentifier(
   if (!token || token.kind === "mark" || token.kind === "break") return [];
   if (token.chunk.text.length > longestIdentifier) return [];
   if (token.kind === "number" && token.form !== "digits") return [];
+  // The name's own "NO.:" is no part of the number.
+  if (token.kind === "word" && !isNoSmallWord(token) && isMark(tokens[at + 1], ".", ":", "=", "#")) return [];
   // "a type 56Y frame": the frame, not a type number.
   if (name?.weak && /^(?:48|56)-?[YJCZ]$/i.test(token.chunk.text)) return [];
   const previous = tokens[at - 1];
@@ -107,7 +109,11 @@ function parseIdentifier(
   const figure = end === at + 1 && token.kind === "number" && !/^\d{4,}$/.test(token.norm);
   const direct = name !== undefined && cost <= 0.3 && !figure ? 2.5 : 0;
   if (token.kind === "number" && end === at + 1 && name?.weak && cost > 0.3) return [];
-  const single = figure ? -0.6 : digits ? 1.4 + direct : 0.4 + direct;
+  const single = figure
+    ? -0.6
+    : digits
+      ? 1.4 + direct + (direct > 0 ? 1.6 * (end - at - 1) : 0)
+      : 0.4 + direct;
   return [{ end, value: text as RatingValue<RatingName>, fit: single }];
 }
 
