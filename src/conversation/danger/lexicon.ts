@@ -91,6 +91,9 @@ const lists = {
   // Words that place a danger in time, mood or someone's mouth.
   negator:
     "no not never dont doesnt didnt isnt wasnt arent werent hasnt havent hadnt aint without nothing nothings nothin nothins nowt nae 0 0.0 nobody negative neg none nor neither cant cannot couldnt wont zero nope ni sin nunca tampoco ningun ninguna nada nadie jamas no_one noone stopped quit",
+  // What smoke and smells come from when the pump is not to blame.
+  benign:
+    "neighbor neighbors neighbour bbq barbecue grill grilling grilled candle candles steam dust fog mist trash fireplace chimney dinner cigarette cigar leaves brush toast toaster kitchen rinsing washing vapor pollen",
   printedThing:
     "label labels sticker stickers plate nameplate tag manual placard sign print printing etiqueta placa calcomania letrero instructions booklet decal box carton engraved stamped diagram schematic warnings page paper chart notice fine_print small_print rotulo",
   saying:

@@ -65,7 +65,7 @@ const exceptions: readonly (readonly [
 ])[] = [
   ["hours", "person", (shown) => !standsBefore(shown, "person", "hours")],
   // "Hello? anybody there?" knocks at the door.
-  ["greeting", "person", (shown) => /^any(body|one) /.test(shown.get("person")?.words ?? "")],
+  ["greeting", "person", (shown) => /^(is )?any(body|one) /.test(shown.get("person")?.words ?? "")],
   ["bigger", "savings", (shown) => standsBefore(shown, "bigger", "savings")],
   // "It is 230 V but everything else is gone" is about the label, "... can't read the frame" about 230 V.
   ["unreadable", "ratings", (shown) => aboutEverything.test(shown.get("unreadable")?.words ?? "")],

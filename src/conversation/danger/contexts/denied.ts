@@ -4,7 +4,7 @@ import type { Token } from "../tokens.ts";
 
 /** Words a negation reaches through on its way to the danger: "no sign of any burning smell". */
 const transparent = words(
-  "the a an any of or nor either ever even really actually been be being is was are were has have had get gets got getting yet me my your us it its there that longer like think believe do does did see seen saw smell smells smelled smelling feel felt feeling notice noticed hear heard find found show showing burning burnt electrical electric weird visible sign signs hint trace whiff hot plastic strange funny actual real obvious noticeable single bad coming come comes anything someone anyone anybody on in to at from ni o y se le les nos ha han he hay sale salen sali echa da dan dio dado de el la los las un una unos huele a que y esta estan bota botan cae entra cayo entro moja hubo going more noise",
+  "the a an any of or nor either ever even really actually been be being is was are were has have had get gets got getting yet me my your us it its there that longer once like visto sentido notado saca echado sacado think believe do does did see seen saw smell smells smelled smelling feel felt feeling notice noticed hear heard find found show showing burning burnt electrical electric weird visible sign signs hint trace whiff hot plastic strange funny actual real obvious noticeable single bad coming come comes anything someone anyone anybody on in to at from ni o y se le les nos ha han he hay sale salen sali echa da dan dio dado de el la los las un una unos huele a que y esta estan bota botan cae entra cayo entro moja hubo going more noise",
 );
 const carriers = [
   "shock",
@@ -44,7 +44,9 @@ function isTransparent(token: Token): boolean {
 function negates(tokens: readonly Token[], at: number): boolean {
   const word = tokens[at]?.word ?? "";
   const next = tokens[at + 1];
-  if (word === "no" || word === "nope") {
+  // Spanish "no he visto", not English "no he ...".
+  const perfect = next?.word === "he" && /[dt]o$/.test(tokens[at + 2]?.word ?? "");
+  if ((word === "no" || word === "nope") && !perfect) {
     const english = next !== undefined && !["se", "me", "le", "da", "hay", "huele"].includes(next.word);
     if (next?.gap !== "none" || (english && afterAnswer.has(next.word))) return false;
   }

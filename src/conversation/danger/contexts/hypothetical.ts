@@ -61,6 +61,7 @@ function supposed(tokens: readonly Token[], start: number, head: number, hazard:
         before,
       )
     ) {
+      if (hazard === "water") return true;
       return before === "safe" || before === "know" ? tokens[at + 1]?.word !== "that" : false;
     }
     // "Is it safe to swim if the ladder gives a shock?" A wet motor may be a plain question, a shock is not.
@@ -143,7 +144,8 @@ function genericQuestion(tokens: readonly Token[], start: number, head: number):
     const word = tokens[at]?.word ?? "";
     if (word !== "do" && word !== "does") continue;
     const before = tokens[at - 1]?.word ?? "";
-    if (at !== start && !asks.has(before)) continue;
+    if (at !== start && !asks.has(before) && tokens[at]?.gap !== "comma") continue;
+    if (hasWord(tokens, start, head, words("normally usually typically generally"))) return true;
     return hasWord(tokens, at + 1, at + 3, generic) && first !== "why";
   }
   return false;

@@ -35,6 +35,8 @@ const figurative = patterns(
   "(price|prices|quote|bill|bills|cost|costs|precio|precios|total|recibo|estimate|invoice) ~5 ^@shock",
   "(sticker|price|culture|bill|rate) ^(shock|shocks)",
   "^(shocked|shocking) (to|that|how|you|nobody)",
+  "^shocked at ~1 (quality|service|speed|size|look|difference)",
+  "is a ^live",
   "^shocked (me|us) (how|that|to|when i saw)",
   "(price|bill|quote|bills|cost|estimate) ~~6 ^shocking !@victim",
   "^shocking (price|bill|quote|amount|number|how|news)",

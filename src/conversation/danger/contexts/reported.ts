@@ -6,7 +6,11 @@ const hearsay = patterns(
   "(read|heard|reading|hear) (about|that|of|online|somewhere|people|stories|how)",
   "(on|in|from) ~1 (news|youtube|tiktok|article|forum|movie|internet|facebook|noticias)",
   "(a|the|this|that) (video|article|story|movie|forum)",
-  "(last|old|previous|former) (house|rental|place|home|apartment)",
+  "(last|old|previous|former) (house|houses|rental|place|home|apartment)",
+  "(told|tells) me (his|her|their|about)",
+  "(cousins|friends|uncles|coworkers|brothers|buddys|cousin|friend|uncle) (pump|motor|pool) ~8 once",
+  "(i|ive|we) (heard|read) ~1 (variable|motors|some|these|old|new|pumps|people|those)",
+  "they say",
   "back in the",
   "when i was (a|little|young|in)",
   "decades ago",
@@ -14,7 +18,7 @@ const hearsay = patterns(
   "(urban|horror) (legend|story|stories)",
 );
 const own = patterns(
-  "(my|our|mine) ~2 (pump|motor|pool|ladder|breaker|panel)",
+  "(my|our|mine) ~1 (pump|motor|pool|ladder|breaker|panel)",
   "(shocked|zapped|bit) (me|us)",
 );
 

@@ -15,9 +15,12 @@ const usedTo = patterns(
 );
 /** Work that ends a danger whoever did it. */
 const cured = patterns(
-  "^(fixed|repaired|resolved|solved|sorted|rewired|rebonded|corrected|inspected|arreglo|arreglaron|arreglado|arreglamos|reparo|repararon|reparado|solucionado)",
+  "^(fixed|repaired|resolved|solved|sorted|rewired|rebonded|redone|corrected|inspected|arreglo|arreglaron|arreglado|arreglamos|reparo|repararon|reparado|solucionado)",
   "^(took|taken) care of",
+  "^(signed off|passed inspection)",
+  "^(stopped|ended|quit) after ~3 (new|replacing|replaced|swapping|electrician|installing|fixing|changing)",
   // It was something else, and harmless.
+  "(was|is|its|were|from|just) ~3 ^@benign",
   "^turned out to be ~4 (neighbor|neighbors|neighbour|barbecue|bbq|grill|steam|nothing|dust|trash|fog)",
   "(was|is|only) just ~1 ^(steam|dust|fog|mist|nothing)",
 );
@@ -47,11 +50,13 @@ const distance = patterns(
   "in ^(january|february|march|april|may|june|july|august|september|october|november|december)",
   "(ano|verano|mes) ^pasado",
   "hace ~2 ^(anos|meses|ano)",
-  "old ^(mtr|motor|pump|one|switch|breaker|timer)",
+  "(old|last|previous|first) ^(mtr|motor|pump|one|switch|breaker|timer)",
   "in the ^(spring|summer|fall|winter|autumn)",
   "^back (in|when)",
   "in ^(2000|2005|2008|2010|2011|2012|2013|2014|2015|2016|2017|2018|2019|2020|2021|2022|2023|2024)",
 );
+const former = patterns("(old|last|previous|former) (motor|pump|one|unit)");
+const longAgo = patterns("years ago", "in (2015|2016|2017|2018|2019|2020|2021|2022|2023|2024)", "decades");
 const tradesperson = patterns("(electrician|licensed|electricista|utility|inspector|tecnico)");
 const notDone = words(
   "need needs want wants be get gets getting to until before not never havent hasnt hadnt isnt wasnt didnt nobody thought can should if supposedly cant will how",
@@ -89,9 +94,9 @@ export const resolved: Context = (tokens, { from, head, to }, starts) => {
   const clauseStart = Math.max(start, from - 6);
   const settled = findFirst(cured, tokens, to, Math.min(end, to + 4));
   if (settled && !hasWord(tokens, to, settled.from, notDone)) return true;
-  if (hasWord(tokens, clauseStart, Math.min(end, to + 2), present)) return false;
   const ended = findFirst(usedTo, tokens, Math.max(start, head - 8), head + 1);
   if (ended && !hasWord(tokens, ended.from - 2, ended.from, notDone)) return true;
+  if (hasWord(tokens, clauseStart, Math.min(end, to + 2), present)) return false;
   // "Fixed the tripping problem": the work comes first and names what it ended.
   const named = findFirst(cured, tokens, Math.max(start, head - 5), head);
   if (named && !hasWord(tokens, named.from - 3, named.from, notDone)) return true;
@@ -115,5 +120,7 @@ export const resolved: Context = (tokens, { from, head, to }, starts) => {
   if (whole(outcome)) return true;
   const already = hasWord(tokens, start, end, words("already ya"));
   if (done(replaced) && (already || whole(fineNow))) return true;
+  // "My old pump caught fire in 2019": long ago, and not this one.
+  if (findFirst(former, tokens, start, end) && findFirst(longAgo, tokens, start, end)) return true;
   return done(replaced) && (whole(distance) || whole(tradesperson));
 };
