@@ -2,10 +2,11 @@ import { isNameplateRating, type RatingName, type RatingValue } from "../vocabul
 import type { Claim, Standing } from "./candidate.ts";
 import { type Context, cuesOf } from "./context.ts";
 import type { Name } from "./naming.ts";
+import type { Parsed } from "./parsed.ts";
 import type { Owner } from "./scope.ts";
 import { parseSpecial } from "./special.ts";
 import type { NumberToken, Token } from "./token.ts";
-import { type Parsed, parseValue } from "./values.ts";
+import { parseValue } from "./values.ts";
 
 /** A rating that could not be read, and the tokens that say so. */
 export type Missing = Pick<Name, "rating" | "start" | "end">;

@@ -1,113 +1,6 @@
-import {
-  aliveCues,
-  deadCues,
-  earlierCues,
-  entityKeys,
-  generalQuestionCues,
-  havingWords,
-  homeCues,
-  measuredCues,
-  otherPeople,
-  otherThings,
-  questionOpeners,
-  wishCues,
-} from "./cues.ts";
-import {
-  correctionPhrases,
-  illegiblePhrases,
-  negators,
-  partialPhrases,
-  retractionPhrases,
-} from "./lexicon.ts";
-import { PhraseBook } from "./phrases.ts";
+import { questionOpeners } from "./cues.ts";
+import type { Cue, CueKind } from "./findCues.ts";
 import { isMark, isWord, type Token } from "./token.ts";
-
-export type CueKind =
-  | "home"
-  | "thing"
-  | "person"
-  | "earlier"
-  | "wish"
-  | "measured"
-  | "general"
-  | "alive"
-  | "dead"
-  | "correction"
-  | "retraction"
-  | "negator"
-  | "partial"
-  | "illegible";
-
-export interface Cue {
-  readonly kind: CueKind;
-  readonly start: number;
-  readonly end: number;
-  readonly phrase: string;
-}
-
-const book = new PhraseBook<{ kind: CueKind; phrase: string }>();
-const listed: readonly (readonly [CueKind, readonly string[]])[] = [
-  ["home", homeCues],
-  ["thing", otherThings],
-  ["person", otherPeople],
-  ["earlier", earlierCues],
-  ["wish", wishCues],
-  ["measured", measuredCues],
-  ["general", generalQuestionCues],
-  ["alive", aliveCues],
-  ["dead", deadCues],
-  ["correction", correctionPhrases],
-  ["retraction", retractionPhrases],
-  ["negator", negators],
-  ["partial", partialPhrases],
-  ["illegible", illegiblePhrases],
-];
-for (const [kind, phrases] of listed)
-  for (const phrase of phrases) {
-    book.add(phrase, { kind, phrase });
-    // "the heater's label"
-    if (kind === "thing" && !/s$/.test(phrase) && !phrases.includes(`${phrase}s`))
-      book.add(`${phrase}s`, { kind, phrase });
-  }
-
-/** Every cue in the text; of one kind at one place the longest. */
-export function findCues(tokens: readonly Token[]): Cue[] {
-  const cues: Cue[] = [];
-  const covered = new Map<CueKind, number>();
-  for (let at = 0; at < tokens.length; at++) {
-    // "in place of my 1.5 hp"
-    if (isWord(tokens[at], "my", "our", "mi") && tokens[at + 1]?.kind === "number")
-      cues.push({ kind: "home", start: at, end: at + 1, phrase: "my" });
-    // "*1.0" after "hp 1.5"
-    if (
-      at > 0 &&
-      isMark(tokens[at], "*") &&
-      !tokens[at]?.glued &&
-      tokens[at + 1]?.kind === "number" &&
-      tokens[at + 1]?.glued
-    )
-      cues.push({ kind: "correction", start: at, end: at + 1, phrase: "*" });
-    for (const match of book.matchesAt(tokens, at).reverse())
-      for (const { kind, phrase } of match.found) {
-        if ((covered.get(kind) ?? -1) > at) continue;
-        if (kind === "person" && !owns(tokens, match.end, phrase)) continue;
-        covered.set(kind, match.end);
-        cues.push({ kind, start: match.start, end: match.end, phrase });
-      }
-  }
-  return cues;
-}
-
-const having = new Set(havingWords);
-
-function owns(tokens: readonly Token[], after: number, phrase: string): boolean {
-  if (phrase.endsWith("s") && !phrase.endsWith("boss")) return true;
-  for (let at = after; at < after + 3; at++) {
-    const token = tokens[at];
-    if (token?.kind === "word" && having.has(token.norm)) return true;
-  }
-  return false;
-}
 
 /** A stretch of text between commas, sentence ends, line ends and turning words. */
 export interface Clause {
@@ -140,6 +33,7 @@ const turning = new Set([
   "yet",
   "sino",
 ]);
+
 const starters = new Set([
   "so",
   "ok",
@@ -163,6 +57,7 @@ const starters = new Set([
   "oye",
   "pero",
 ]);
+
 const openers = new Set(questionOpeners);
 
 export function clausesOf(tokens: readonly Token[], cues: readonly Cue[]): Clause[] {
@@ -249,37 +144,4 @@ function opens(tokens: readonly Token[], start: number, end: number): boolean {
   const token = tokens[at];
   if (tokens.slice(start, at).some((mark) => isMark(mark, "¿"))) return true;
   return token?.kind === "word" && openers.has(token.norm);
-}
-
-export interface Entity {
-  readonly start: number;
-  readonly key: string;
-}
-
-const keys = new Set(entityKeys);
-
-/** Motors told apart by number or letter: "pump 1", "motor B". */
-export function findEntities(tokens: readonly Token[]): Entity[] {
-  const entities: Entity[] = [];
-  for (let at = 0; at + 1 < tokens.length; at++) {
-    const [noun, key, next] = [tokens[at], tokens[at + 1], tokens[at + 2]];
-    const ordinal =
-      isWord(noun, "first", "second", "third", "1st", "2nd", "3rd") &&
-      isWord(key, "pump", "motor", "unit", "bomba");
-    if (ordinal && noun)
-      entities.push({ start: at, key: noun.norm.slice(0, 3).replace("1st", "fir").replace("2nd", "sec") });
-    if (
-      noun?.kind === "word" &&
-      isWord(noun, "pump", "motor", "unit", "bomba") &&
-      key &&
-      (key.kind === "word" || key.kind === "number")
-    ) {
-      const plain = key.kind === "number" ? key.form !== "fraction" : key.norm !== "a" || key.upper;
-      const figure =
-        key.kind === "number" && next?.kind === "word" && /^(?:hp|horse|thp|phase|speed)$/.test(next.norm);
-      if (plain && keys.has(key.norm) && !figure && !isMark(next, "/", "-"))
-        entities.push({ start: at, key: key.norm });
-    }
-  }
-  return entities;
 }

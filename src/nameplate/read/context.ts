@@ -1,5 +1,6 @@
 import type { Claim } from "./candidate.ts";
-import { type Clause, type Cue, type CueKind, clausesOf, findCues } from "./clauses.ts";
+import { type Clause, clausesOf } from "./clauses.ts";
+import { type Cue, type CueKind, findCues } from "./findCues.ts";
 import type { Name } from "./naming.ts";
 import { Ordered } from "./ordered.ts";
 import type { Token } from "./token.ts";

@@ -1,7 +1,7 @@
 import type { RatingValue } from "../vocabulary.ts";
 import type { Standing } from "./candidate.ts";
-import type { Cue } from "./clauses.ts";
 import { type Context, cuesIn, cuesOf } from "./context.ts";
+import type { Cue } from "./findCues.ts";
 import type { Ordered } from "./ordered.ts";
 import type { Owner } from "./scope.ts";
 import { isMark, isWord, type Token } from "./token.ts";

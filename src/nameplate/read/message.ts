@@ -1,5 +1,6 @@
 import type { MessageReading, Reading, Unreadable } from "../reading.ts";
 import { isNameplateRating, type Nameplate, type RatingName, type Site } from "../vocabulary.ts";
+import { bare } from "./bare.ts";
 import type { Candidate } from "./candidate.ts";
 import { columns } from "./columns.ts";
 import { grid } from "./grid.ts";
@@ -7,7 +8,7 @@ import { judge } from "./judge.ts";
 import { findNames, mendSpelling } from "./naming.ts";
 import { currentsByVoltage } from "./pairing.ts";
 import { otherFigures, selfNaming } from "./phraseValues.ts";
-import { atMost, bare, namedAfter, namedBefore } from "./propose.ts";
+import { atMost, namedAfter, namedBefore } from "./propose.ts";
 import { resolve } from "./resolve.ts";
 import { site } from "./site.ts";
 import { drawTogether, restoreOffsets } from "./spaced.ts";

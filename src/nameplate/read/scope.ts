@@ -1,6 +1,7 @@
 import { asksGenerally, plainNouns } from "./asking.ts";
-import type { Clause, Cue, CueKind } from "./clauses.ts";
+import type { Clause } from "./clauses.ts";
 import { type Context, cuesIn, cuesOf, isQuestion } from "./context.ts";
+import type { Cue, CueKind } from "./findCues.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 import { clausesOfNumberedMotors, sentencesOfWorkingMotors } from "./whichMotor.ts";
 

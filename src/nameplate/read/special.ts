@@ -1,8 +1,8 @@
 import type { RatingName, RatingValue } from "../vocabulary.ts";
 import { isCopula } from "./connect.ts";
 import { isLabelWord, type Name } from "./naming.ts";
+import type { Parsed } from "./parsed.ts";
 import { isMark, isWord, type Token } from "./token.ts";
-import type { Parsed } from "./values.ts";
 
 /** Values that are letters, minutes or identifiers. */
 export function parseSpecial(

@@ -1,5 +1,5 @@
-import { findEntities } from "./clauses.ts";
 import { type Context, cuesIn, cuesOf } from "./context.ts";
+import { findEntities } from "./entities.ts";
 import { isWord } from "./token.ts";
 
 /** Sentences about a motor that still works, where another one in the message is the broken one. */

@@ -1,0 +1,63 @@
+import type { Name } from "./naming.ts";
+import type { Parsed } from "./parsed.ts";
+import { isMark, type Token } from "./token.ts";
+
+/** "a" after an ordinary word is the article, not the sign for amps. */
+export function isArticle(tokens: readonly Token[], name: Name): boolean {
+  const token = tokens[name.start];
+  if (name.end > name.start + 1 || token?.norm !== "a" || isMark(tokens[name.end], ":", "=", "-"))
+    return false;
+  const before = tokens[name.start - 1];
+  if (before?.kind === "word")
+    return before.norm.length > 1 && before.norm !== "the" && !labelWords.has(before.norm);
+  return before === undefined && token?.kind === "word" && !token.upper && tokens[name.end]?.kind === "word";
+}
+
+/** Spanish "208 a 230": a lone "a" between two figures joins them. */
+export function isJoint(tokens: readonly Token[], name: Name): boolean {
+  const token = tokens[name.start];
+  return (
+    token?.kind === "word" &&
+    token.norm === "a" &&
+    !token.glued &&
+    !token.upper &&
+    tokens[name.end]?.kind === "number"
+  );
+}
+
+/** A lower-case "a" after a comma or at the start may be either. */
+export function maybeArticle(tokens: readonly Token[], name: Name): boolean {
+  const [before, token, after] = [tokens[name.start - 1], tokens[name.start], tokens[name.end]];
+  const letter = token?.kind === "word" && token.norm === "a" && !token.upper && name.end === name.start + 1;
+  return (
+    letter &&
+    !isMark(after, ":", "=") &&
+    !after?.glued &&
+    before?.kind !== "number" &&
+    before?.kind !== "break"
+  );
+}
+
+/** Two values, or one with decimals. */
+export function looksLikeCurrent({ value }: Parsed): boolean {
+  const list = Array.isArray(value) ? (value as number[]) : [];
+  return list.length > 1 || list.some((amps) => !Number.isInteger(amps));
+}
+
+const labelWords = new Set([
+  "hp",
+  "volts",
+  "cont",
+  "rpm",
+  "hz",
+  "ph",
+  "square",
+  "keyed",
+  "threaded",
+  "max",
+  "vac",
+  "continuous",
+  "phase",
+  "speed",
+  "round",
+]);

@@ -1,0 +1,217 @@
+import { trim } from "./chunks.ts";
+import { readDigits, vulgarFraction } from "./digits.ts";
+import { isGluedWord, mendWord, type Segment, segment } from "./segment.ts";
+import { fold, type Token } from "./token.ts";
+
+/** What one unbroken run of characters may be made of besides letters and digits. */
+const core = /[\p{L}\p{N}½¼¾⅓⅔⅛⅜⅝⅞](?:[\p{L}\p{N}½¼¾⅓⅔⅛⅜⅝⅞.,/_'’+&*–—-]*[\p{L}\p{N}½¼¾⅓⅔⅛⅜⅝⅞])?/u;
+
+/** A number of which a character is missing (`1.?`, `2_0`, `34??`, `1.x`), and the unit glued to it. */
+const partial =
+  /^((?=\D{0,3}\d|\?)[0-9.,/-]{0,12}(?:_+|\?{2,6}|\?(?=[\d/.,-])|(?<=[.,/-])\?|(?<=\d)\*+|(?<=\d[.,])[xX]{1,2}(?![a-z])|(?<=\d)[xX]{2})[0-9.,/?_*-]{0,12})(\p{L}{0,8})$/u;
+
+/** Half-open pieces of one chunk: cores of letters and digits between other marks. */
+export function cutChunk(
+  text: string,
+  from: number,
+  to: number,
+  glued: boolean,
+  wide: boolean,
+  tokens: Token[],
+): void {
+  const trimmed = trim(text, from, to);
+  let first = true;
+  const common = () => {
+    const piece = { glued: first ? glued : true, wide: first && wide, chunk: trimmed };
+    first = false;
+    return piece;
+  };
+  const shown = text.slice(from, to).replace(/^["'“”(:]{1,3}|["'“”),;:!.]{1,3}$/g, "");
+  const asked = /^[\d.,/-]*\d\?+$/.test(shown) && !/^\d{2}\?\?$|^\d{3}\?$/.test(shown);
+  const unread = shown.length <= 32 && /\d/.test(shown) && !asked ? partial.exec(shown)?.[1] : undefined;
+  if (unread !== undefined) {
+    const start = text.indexOf(shown, from);
+    const end = start + unread.length;
+    for (let at = from; at < start; at++) pushMark(text, at, common(), tokens);
+    tokens.push({ kind: "partial", norm: unread, start, end, ...common() });
+    if (end < start + shown.length) cutWords(text, end, start + shown.length, common, tokens);
+    for (let at = start + shown.length; at < to; at++) pushMark(text, at, common(), tokens);
+    return;
+  }
+  let at = from;
+  while (at < to) {
+    const rest = text.slice(at, to);
+    const match = core.exec(rest);
+    const start = match ? at + match.index : to;
+    for (let mark = at; mark < start; mark++) {
+      if (text[mark] === "." && mark === start - 1 && /\d/.test(text[start] ?? "")) continue;
+      pushMark(text, mark, common(), tokens);
+    }
+    if (!match) return;
+    const end = start + match[0].length;
+    const dotted = start > at && text[start - 1] === "." && /\d/.test(text[start] ?? "");
+    cutCore(text, dotted ? start - 1 : start, end, common, tokens);
+    at = end;
+  }
+}
+
+type Common = () => Pick<Token, "glued" | "wide" | "chunk">;
+
+function pushMark(
+  text: string,
+  at: number,
+  common: Pick<Token, "glued" | "wide" | "chunk">,
+  tokens: Token[],
+): void {
+  const character = text[at] ?? "";
+  const norm = character === "–" || character === "—" || character === "−" ? "-" : character;
+  tokens.push({ kind: "mark", norm, start: at, end: at + 1, ...common });
+}
+
+function cutCore(text: string, start: number, end: number, common: Common, tokens: Token[]): void {
+  const run = text.slice(start, end);
+  if (!/[\d½¼¾⅓⅔⅛⅜⅝⅞]/.test(run) && !/^[lI]\.[lISOB]/.test(run)) {
+    cutWords(text, start, end, common, tokens);
+    return;
+  }
+  const mended = mendWord(run);
+  if (mended !== undefined) {
+    tokens.push({ kind: "word", norm: mended, upper: run === run.toUpperCase(), start, end, ...common() });
+    return;
+  }
+  if (/^[0-9]{1,2}(?:st|nd|rd|th)$/i.test(run)) {
+    tokens.push({ kind: "word", norm: fold(run), upper: false, start, end, ...common() });
+    return;
+  }
+  // "2-pole", "12-year-old": a figure and plain words, unlike a part number.
+  const compound = /^\d{1,4}(?=(?:-\p{Ll}{3,12}){1,3}$)/u.exec(run);
+  const segments = segment(run);
+  if (segments) {
+    for (const piece of segments) pushSegment(text, start, piece, common, tokens);
+    return;
+  }
+  if (compound) {
+    const cut = start + compound[0].length;
+    cutCore(text, start, cut, common, tokens);
+    cutWords(text, cut, end, common, tokens);
+    return;
+  }
+  // A comma or a slash between things that stand for themselves parts them; in a part number it does not.
+  const parts = splitAt(run, /,(?!\d)|,(?<!\d,)/);
+  const pieces = parts.length > 1 ? parts : splitAt(run, /[.](?=\p{L}{3})/u);
+  if (pieces.length > 1) {
+    for (const [index, piece] of pieces.entries()) {
+      if (index > 0) pushMark(text, start + piece.start - 1, common(), tokens);
+      if (piece.end > piece.start) cutCore(text, start + piece.start, start + piece.end, common, tokens);
+    }
+    return;
+  }
+  tokens.push({ kind: "code", norm: fold(run), start, end, ...common() });
+}
+
+function splitAt(run: string, separator: RegExp): { start: number; end: number }[] {
+  const parts: { start: number; end: number }[] = [];
+  let start = 0;
+  for (const match of run.matchAll(new RegExp(separator, `${separator.flags.replace("g", "")}g`))) {
+    parts.push({ start, end: match.index });
+    start = match.index + 1;
+  }
+  parts.push({ start, end: run.length });
+  return parts;
+}
+
+/** Letters only: words, the marks between them, and dotted abbreviations (`S.F.`) as one word. */
+function cutWords(text: string, start: number, end: number, common: Common, tokens: Token[]): void {
+  const run = text.slice(start, end);
+  if (/^(?:\p{L}\.){1,4}\p{L}?$/u.test(run)) {
+    const norm = fold(run).replaceAll(".", "");
+    tokens.push({ kind: "word", norm, upper: run === run.toUpperCase(), start, end, ...common() });
+    return;
+  }
+  const labelled = /^(CODE|INS|CLASS|CL|INSUL|KVA)([A-HJ-NPR-V])$/.exec(run);
+  if (labelled) {
+    const cut = start + (labelled[1]?.length ?? 0);
+    const common1 = common();
+    tokens.push({
+      kind: "word",
+      norm: fold(text.slice(start, cut)),
+      upper: true,
+      start,
+      end: cut,
+      ...common1,
+    });
+    tokens.push({
+      kind: "word",
+      norm: fold(text.slice(cut, end)),
+      upper: true,
+      start: cut,
+      end,
+      ...common(),
+    });
+    return;
+  }
+  for (const match of run.matchAll(/[\p{L}\p{N}]+(?:['’][\p{L}]+)*|./gu)) {
+    const from = start + match.index;
+    const to = from + match[0].length;
+    if (!/[\p{L}\p{N}]/u.test(match[0])) pushMark(text, from, common(), tokens);
+    else {
+      const folded = fold(match[0]);
+      const owned = folded.replace(/['’]s$/, "");
+      // "the kW's worn off", but "neighbor's" keeps its s.
+      const norm =
+        owned !== folded &&
+        owned.length <= 5 &&
+        !/^(?:it|that|there|he|she|what|who|here|let|one)$/.test(owned) &&
+        isGluedWord(owned)
+          ? owned
+          : folded.replace(/['’]/g, "");
+      tokens.push({
+        kind: "word",
+        norm,
+        upper: match[0] === match[0].toUpperCase(),
+        start: from,
+        end: to,
+        ...common(),
+      });
+    }
+  }
+}
+
+function pushSegment(text: string, offset: number, piece: Segment, common: Common, tokens: Token[]): void {
+  const start = offset + piece.start;
+  const end = offset + piece.end;
+  const raw = text.slice(start, end);
+  if (piece.kind === "mark") {
+    pushMark(text, start, common(), tokens);
+    return;
+  }
+  if (piece.kind === "fraction") {
+    const value = vulgarFraction(raw) ?? 0;
+    tokens.push({
+      kind: "number",
+      form: "fraction",
+      value,
+      lookalikes: 0,
+      norm: raw,
+      start,
+      end,
+      ...common(),
+    });
+    return;
+  }
+  if (piece.kind === "number") {
+    const digits = readDigits(piece.norm);
+    if (!digits) return;
+    tokens.push({
+      kind: "number",
+      form: "digits",
+      lookalikes: piece.lookalikes,
+      ...digits,
+      start,
+      end,
+      ...common(),
+    });
+    return;
+  }
+  tokens.push({ kind: "word", norm: fold(raw), upper: raw === raw.toUpperCase(), start, end, ...common() });
+}

@@ -1,0 +1,39 @@
+import type { RatingName, RatingValue } from "../vocabulary.ts";
+import { suits } from "./plausible.ts";
+import { isWord, type NumberToken, type Token } from "./token.ts";
+
+/** One way to read a value at a place, for a given rating. */
+export interface Parsed {
+  readonly end: number;
+  readonly value: RatingValue<RatingName> | undefined;
+  /** How well it suits the rating; see `suits`. */
+  readonly fit: number;
+  /** Only half of the value could be read, or two were offered: there is something, but no value. */
+  readonly half?: boolean;
+  /** The unit stands between the values ("9.5 amps high and 3.1 low"). */
+  readonly united?: boolean;
+}
+
+export const unitWords: Partial<Record<RatingName, readonly string[]>> = {
+  volts: ["v", "volt", "volts", "vac", "voltios"],
+  amps: ["a", "amp", "amps", "amperios"],
+  serviceFactorAmps: ["a", "amp", "amps", "amperios"],
+  rpm: ["rpm", "rpms"],
+  hz: ["hz", "hertz", "cycles"],
+  hp: ["hp", "horse", "horsepower"],
+  ambientC: ["deg", "degrees", "degree", "grados"],
+  breakerAmps: ["a", "amp", "amps", "amperios"],
+  supplyVolts: ["v", "volt", "volts", "vac", "voltios"],
+  capacitorUf: ["mfd", "uf", "µf", "μf"],
+};
+
+/** The value of a written number under one rating: where it can mean two, the one that suits. */
+export function numberAs(rating: RatingName, token: NumberToken): number {
+  const { value, thousands } = token;
+  return thousands !== undefined && suits(rating, thousands) > suits(rating, value) ? thousands : value;
+}
+
+/** The token after the rating's own unit, if it stands here. */
+export function unitAt(rating: RatingName, tokens: readonly Token[], at: number): number {
+  return isWord(tokens[at], ...(unitWords[rating] ?? [])) ? at + 1 : at;
+}

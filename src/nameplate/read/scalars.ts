@@ -1,0 +1,133 @@
+import type { RatingName, RatingValue } from "../vocabulary.ts";
+import { numberAs, type Parsed, unitAt, unitWords } from "./parsed.ts";
+import { suits } from "./plausible.ts";
+import { isMark, isWord, type Token } from "./token.ts";
+
+const round = (value: number, places: number) => Number(value.toFixed(places));
+
+interface Scalar {
+  readonly end: number;
+  readonly value: number;
+}
+
+/** A plain number, a fraction or a mixed number: 1.5, 3/4, 1-1/2, 1 1/2, 1½, 1 and 1/2. */
+function scalarsAt(rating: RatingName, tokens: readonly Token[], at: number): Scalar[] {
+  const token = tokens[at];
+  if (token?.kind !== "number") return [];
+  const found: Scalar[] = [{ end: at + 1, value: numberAs(rating, token) }];
+  const proper = properFraction(tokens, at);
+  if (proper) found.push(proper);
+  if (token.form !== "fraction" && Number.isInteger(token.value) && token.value < 10) {
+    let next = at + 1;
+    const between = tokens[next];
+    if (isMark(between, "-", "&", "+", "_", "'") || isWord(between, "and", "y", "n")) next += 1;
+    const fraction = properFraction(tokens, next) ?? vulgarAt(tokens, next);
+    if (fraction) found.push({ end: fraction.end, value: token.value + fraction.value });
+  }
+  return found;
+}
+
+function vulgarAt(tokens: readonly Token[], at: number): Scalar | undefined {
+  const token = tokens[at];
+  return token?.kind === "number" && token.form === "fraction" && token.value < 1
+    ? { end: at + 1, value: token.value }
+    : undefined;
+}
+
+const denominators = new Set([2, 3, 4, 5, 6, 8, 10, 12, 16, 20]);
+
+function properFraction(tokens: readonly Token[], at: number): Scalar | undefined {
+  const wrapped = tokens[at + 2]?.kind === "break" ? 1 : 0;
+  const [over, slash, under] = [tokens[at], tokens[at + 1], tokens[at + 2 + wrapped]];
+  if (over?.kind !== "number" || under?.kind !== "number") return undefined;
+  if (!isMark(slash, "/", "\\") && !isWord(slash, "over", "slash")) return undefined;
+  if (
+    over.form === "fraction" ||
+    !Number.isInteger(over.value) ||
+    !denominators.has(under.value) ||
+    over.value >= under.value
+  )
+    return undefined;
+  if (over.value === 0) return undefined;
+  return { end: at + 3 + wrapped, value: over.value / under.value };
+}
+
+/** Every way to read one number with its unit here. */
+export function parseScalar(rating: RatingName, tokens: readonly Token[], at: number): Parsed[] {
+  const token = tokens[at];
+  if (token?.kind === "partial") return [{ end: at + 1, value: undefined, fit: 1, half: true }];
+  const parsed: Parsed[] = [];
+  for (const scalar of scalarsAt(rating, tokens, at)) {
+    const temperature = rating === "ambientC" ? celsius(tokens, scalar) : undefined;
+    const { end, value } = temperature ?? scalar;
+    if (rating === "phase" && value !== 1 && value !== 3) continue;
+    const places = rating === "ambientC" ? 1 : 4;
+    // 370 in "30 mfd 370 vac" is the capacitor's voltage.
+    const ofVolts = rating === "capacitorUf" && isWord(tokens[end], ...(unitWords.volts ?? [])) ? 2 : 0;
+    const fit = suits(rating, value) - ofVolts - spellingCost(rating, scalar, tokens, at);
+    parsed.push({ end, value: round(value, places) as RatingValue<RatingName>, fit });
+    const second = secondValue(rating, tokens, end, value);
+    if (second)
+      parsed.push({
+        end: second.end,
+        value: second.half ? undefined : round(value, places),
+        fit: fit - 0.1,
+        half: second.half,
+      });
+  }
+  return parsed;
+}
+
+/** A fraction is horsepower's way of writing; anywhere else two figures with a slash are two figures. */
+function spellingCost(rating: RatingName, scalar: Scalar, tokens: readonly Token[], at: number): number {
+  const token = tokens[at];
+  const fraction = scalar.end > at + 1 || (token?.kind === "number" && token.form === "fraction");
+  if (fraction) return rating === "hp" || rating === "totalHp" ? -0.6 : 1.5;
+  return token?.kind === "number" && token.lookalikes > 0 ? 0.3 : 0;
+}
+
+/** Of a dual horsepower (1.5/0.25) the first counts; "1.5 or 1.6" is no reading. */
+function secondValue(
+  rating: RatingName,
+  tokens: readonly Token[],
+  at: number,
+  first: number,
+): { end: number; half: boolean } | undefined {
+  const unit = unitAt(rating, tokens, at);
+  const joint = tokens[unit];
+  const slash = isMark(joint, "/", "\\") || isWord(joint, "over", "slash");
+  const apart = isMark(joint, "/") && !joint?.glued && !tokens[unit + 1]?.glued;
+  const hesitation = isWord(joint, "or", "o", "u", "maybe", "to") || isMark(joint, "-", "?");
+  if (!slash && !hesitation) return undefined;
+  let next = unit + 1;
+  while (
+    isMark(tokens[next], "?") ||
+    isWord(tokens[next], "or", "maybe", "a", "is", "it", "possibly", "quizas")
+  )
+    next += 1;
+  const second = scalarsAt(rating, tokens, next).at(-1);
+  if (!second || second.value === first || suits(rating, second.value) < 0.8) return undefined;
+  // Two speeds: the horsepower at low speed is a small part of that at high speed.
+  const low = (rating === "hp" || rating === "totalHp") && isMark(joint, "-") && second.value <= first / 2.5;
+  if (apart && second.value > first / 2) return undefined;
+  if (low) return { end: second.end, half: false };
+  if (slash)
+    return rating === "hp" || rating === "totalHp" || rating === "serviceFactor" || rating === "kw"
+      ? { end: second.end, half: false }
+      : undefined;
+  if (rating === "capacitorUf" && isMark(joint, "-")) return { end: second.end, half: false };
+  return { end: second.end, half: true };
+}
+
+/** A temperature with its scale; Fahrenheit becomes Celsius. */
+function celsius(tokens: readonly Token[], scalar: Scalar): Scalar {
+  let at = scalar.end;
+  while (isMark(tokens[at], "°", "º", "*") || isWord(tokens[at], "deg", "degrees", "degree", "grados", "º"))
+    at += 1;
+  const scale = tokens[at];
+  if (isWord(scale, "c", "celsius", "centigrade", "centigrados", "cent"))
+    return { end: at + 1, value: scalar.value };
+  const fahrenheit = ((scalar.value - 32) * 5) / 9;
+  if (isWord(scale, "f", "fahrenheit", "farenheit", "fahr")) return { end: at + 1, value: fahrenheit };
+  return { end: at, value: scalar.value };
+}
