@@ -82,6 +82,7 @@ async function run(options: TelegramOptions, stopping: AbortController): Promise
     clock,
     pace,
     log,
+    titles: new Map(),
     nameOf,
   };
 

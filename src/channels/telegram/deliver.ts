@@ -1,7 +1,7 @@
 import type { Message } from "grammy/types";
 import type { Outgoing } from "../../outgoing.ts";
 import { failureOf } from "./failures.ts";
-import { type CasePlace, ensureTopic, forgetPlace, placeOf } from "./places.ts";
+import { type CasePlace, ensureTopic, forgetPlace, placeOf, renameTopic } from "./places.ts";
 import { CHANNEL, chatIdOf, messageRef } from "./refs.ts";
 import { type AnswerContent, briefPart, type Part, partsOf } from "./render.ts";
 import type { StaffGroup } from "./staff-group.ts";
@@ -69,7 +69,10 @@ async function toCase(
   const found = await placeOf(station, staff.id, caseId);
   try {
     const place = await ensureTopic(station, staff, found, caseId);
-    if (message.slot === "brief") return await showBrief(station, place, caseId, message);
+    if (message.slot === "brief") {
+      await showBrief(station, place, caseId, message);
+      return await renameTopic(station, place, caseId);
+    }
     // What comes without its brief before it, as after the group was upgraded, would stand there unexplained.
     const shown = place.brief === undefined ? await briefFirst(station, place, caseId) : place;
     const { answers } = message.content as AnswerContent;

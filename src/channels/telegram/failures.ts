@@ -1,4 +1,5 @@
 import { GrammyError, HttpError } from "grammy";
+import { StoreError } from "../../store/store.ts";
 import { TelegramError } from "./telegram-error.ts";
 
 /** What a failed call means for what was to be done. */
@@ -43,6 +44,8 @@ export function failureOf(error: unknown): Failure {
 export function describe(error: unknown): string {
   if (error instanceof GrammyError) return `${error.method}: ${error.error_code} ${error.description}`;
   if (error instanceof HttpError) return error.message;
+  // Written for the operator; names the file and what to do, never what was to be stored.
+  if (error instanceof StoreError) return error.message;
   return error instanceof Error ? error.name : "unknown error";
 }
 

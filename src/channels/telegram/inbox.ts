@@ -57,17 +57,24 @@ export class Inbox {
     const queue = this.queues.get(name) ?? [];
     const notTyping = this.showTyping(name);
     try {
-      for (let [first] = queue; first !== undefined && !this.stopped; [first] = queue) {
-        const together = await this.albumOf(first, queue);
-        if (together === undefined || !(await this.handled(name, together))) return;
-        const done = new Set(together.map(({ id }) => id));
-        queue.splice(0, queue.length, ...queue.filter(({ id }) => !done.has(id)));
-        this.parts.onHandled();
-      }
-      if (queue.length === 0) this.queues.delete(name);
+      await this.workThrough(name, queue);
+    } catch (error) {
+      // The store itself failed; the updates are in it or with Telegram, and are taken up again.
+      this.later(name, error);
     } finally {
       notTyping();
     }
+  }
+
+  private async workThrough(name: string, queue: Kept[]): Promise<void> {
+    for (let [first] = queue; first !== undefined && !this.stopped; [first] = queue) {
+      const together = await this.albumOf(first, queue);
+      if (together === undefined || !(await this.handled(name, together))) return;
+      const done = new Set(together.map(({ id }) => id));
+      queue.splice(0, queue.length, ...queue.filter(({ id }) => !done.has(id)));
+      this.parts.onHandled();
+    }
+    if (queue.length === 0) this.queues.delete(name);
   }
 
   /**
@@ -119,7 +126,7 @@ export class Inbox {
   /** True when the queue may go on: the updates are handled, or set aside because they cannot be. */
   private async handled(name: string, kept: readonly [Kept, ...Kept[]]): Promise<boolean> {
     const { station, handle, onFatal } = this.parts;
-    const { store, clock, log, pace, engine, nameOf } = station;
+    const { store, staff, clock, log, engine, nameOf } = station;
     const ids = kept.map(({ id }) => id);
     try {
       // The engine may have stored what it could not finish.
@@ -137,22 +144,32 @@ export class Inbox {
         onFatal(end);
         return false;
       }
-      const about = { chat: nameOf(name), update: ids[0], failure: describe(error) };
-      if (failure.kind === "ours" && !isStoreTrouble(error)) {
-        log.error(about, "an update cannot be handled and was set aside");
-        return this.setAside(name, kept, describe(error));
+      if (failure.kind === "moved") await staff?.moveTo(failure.to);
+      const hopeless = failure.kind === "refused" || (failure.kind === "ours" && !isStoreTrouble(error));
+      if (!hopeless) {
+        this.later(name, error);
+        return false;
       }
-      const failed = this.failures.get(name) ?? 0;
-      this.failures.set(name, failed + 1);
-      const wait = failure.kind === "wait" ? failure.seconds * 1000 : backoff(pace, failed);
-      log.warn({ ...about, waitMs: wait }, "an update is tried again");
-      const takeBack = clock.after(wait, () => {
-        this.timers.delete(takeBack);
-        this.chats.wake(name);
-      });
-      this.timers.add(takeBack);
-      return false;
+      const about = { chat: nameOf(name), update: ids[0], failure: describe(error) };
+      log.error(about, "an update cannot be handled and was set aside");
+      return this.setAside(name, kept, describe(error));
     }
+  }
+
+  /** The queue waits a while and is taken up again where it was. */
+  private later(name: string, error: unknown): void {
+    const { clock, pace, log, nameOf } = this.parts.station;
+    const failure = failureOf(error);
+    const failed = this.failures.get(name) ?? 0;
+    this.failures.set(name, failed + 1);
+    const wait = failure.kind === "wait" ? failure.seconds * 1000 : backoff(pace, failed);
+    log.warn({ chat: nameOf(name), failure: describe(error), waitMs: wait }, "an update is tried again");
+    if (this.stopped) return;
+    const takeBack = clock.after(wait, () => {
+      this.timers.delete(takeBack);
+      this.chats.wake(name);
+    });
+    this.timers.add(takeBack);
   }
 
   /** A mistake of ours: the customer gets a kind line, staff are told, the next message is handled. */

@@ -58,10 +58,11 @@ export async function ensureTopic(
   if (place.topic !== undefined || !(await staff.hasTopics())) return place;
   const { api, store, log, wording, clock } = station;
   try {
-    const { message_thread_id: topic } = await api.createForumTopic(
-      place.group,
-      await titleOf(station, caseId),
-    );
+    const title = await titleOf(station, caseId);
+    // Erased meanwhile: what is left to say of it needs no topic.
+    if (title === undefined) return place;
+    const { message_thread_id: topic } = await api.createForumTopic(place.group, title.text);
+    station.titles.set(caseId, title.mark);
     await store.link(CHANNEL, {
       theirs: topicRef(place.group, topic),
       lane: { kind: "case", caseId },
@@ -93,9 +94,32 @@ export async function forgetPlace({ store }: Pick<Station, "store">, place: Case
   if (place.brief !== undefined) await store.unlink(CHANNEL, messageRef(place.group, place.brief));
 }
 
-async function titleOf({ store, wording }: Station, caseId: number): Promise<string> {
+/**
+ * Names the topic anew when the case has changed hands: the list of topics shows at a glance who waits. Only a
+ * courtesy, so what goes wrong with it is no reason to send anything again.
+ */
+export async function renameTopic(station: Station, place: CasePlace, caseId: number): Promise<void> {
+  const { api, log, titles } = station;
+  const title = await titleOf(station, caseId);
+  if (place.topic === undefined || title === undefined || titles.get(caseId) === title.mark) return;
+  titles.set(caseId, title.mark);
+  try {
+    await api.editForumTopic(place.group, place.topic, { name: title.text });
+  } catch (error) {
+    if (failureOf(error).kind === "token") throw error;
+    log.info({ failure: describe(error) }, "a topic kept its name");
+  }
+}
+
+async function titleOf(
+  { store, wording }: Station,
+  caseId: number,
+): Promise<{ readonly text: string; readonly mark: string } | undefined> {
   const row = await store.findCase(caseId);
-  const headline = row === undefined ? "" : ((JSON.parse(row.doc) as Partial<DeskCase>).headline ?? "");
-  const title = wording.say("telegram", "topic", { id: caseId, headline });
-  return fitText(title.replace(/\s+/g, " ").trim(), TOPIC_CHARACTERS).replace("\n", "");
+  if (row === undefined) return undefined;
+  const { headline = "" } = JSON.parse(row.doc) as Partial<DeskCase>;
+  const key = row.state === "waiting" && row.urgency === "danger" ? "danger" : row.state;
+  const mark = wording.say("telegram", `mark.${key}`);
+  const title = wording.say("telegram", "topic", { id: caseId, mark, headline });
+  return { text: fitText(title.replace(/\s+/g, " ").trim(), TOPIC_CHARACTERS).replace("\n", ""), mark };
 }

@@ -51,7 +51,7 @@ export class Sender {
 
   private async scan(): Promise<void> {
     if (this.stopped) return;
-    for (const key of await this.station.store.telegram.waitingLanes())
+    for (const key of urgentFirst(await this.station.store.telegram.waitingLanes()))
       if (this.isOurs(laneOfKey(key))) this.lanes.wake(key);
   }
 
@@ -223,5 +223,13 @@ export class Sender {
   }
 }
 
-/** All lanes of staff are one chat to Telegram, so they wait together. */
-const pauseKey = (lane: Lane): string => (lane.kind === "customer" ? laneKey(lane) : STAFF);
+/** Cases and desk are one chat to Telegram, so they wait together. */
+const pauseKey = (lane: Lane): string =>
+  lane.kind === "case" || lane.kind === "desk" ? STAFF : laneKey(lane);
+
+/** Alerts go before everything else that waits. */
+const urgentFirst = (keys: readonly string[]): readonly string[] =>
+  keys.toSorted(
+    (a, b) =>
+      Number(b.startsWith("on-call") || b === "desk") - Number(a.startsWith("on-call") || a === "desk"),
+  );

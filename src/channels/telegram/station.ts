@@ -22,6 +22,8 @@ export interface Station {
   readonly clock: Clock;
   readonly pace: Pace;
   readonly log: Log;
+  /** The mark each case's topic bears now, as far as this run has set it. */
+  readonly titles: Map<number, string>;
   /** A chat's name in the log. */
   readonly nameOf: (key: string) => string;
 }

@@ -67,6 +67,19 @@ describe("a customer in a private chat", () => {
     expect(saying(ada, "Reply YES").buttons).toEqual([]);
   });
 
+  test("answers a question of few answers by a button, and the match goes on from there", async () => {
+    const { world, engine } = await openTown();
+    const ada = world.addUser({ first_name: "Ada" });
+    ada.says("1 hp, SF 1.65, 230V, frame 56Y, 3450 rpm");
+    await world.quiet();
+    const question = ada.sees().at(-1)!;
+    expect(question.buttons.flat()).toEqual(["Single phase", "Three phase", "I can't tell"]);
+    ada.presses("Single phase");
+    await world.quiet();
+    expect((await engine.thread(`telegram:${ada.id}`)).facts.phase?.value).toBe(1);
+    expect(ada.hears().join("\n")).toContain("should fit as a drop-in");
+  });
+
   test("with a tampered app gets nowhere: data no button carries does nothing and is told so", async () => {
     const { world, store } = await openTown();
     const ada = world.addUser({ first_name: "Ada" });

@@ -43,6 +43,7 @@ describe("a case in its topic", () => {
     expect(first.answer()).toEqual({ text: expect.stringContaining("It's yours."), alert: false });
     expect(second.answer()).toEqual({ text: expect.stringContaining("Kim has had this case"), alert: true });
     expect(ada.hears().filter((text) => text.includes("at the desk has your case now"))).toHaveLength(1);
+    expect(town.group.topics()[0]?.name).toMatch(/^1 in hand · /);
     const after = saying(kim, "Case 1", topic);
     expect([after.message_id, after.edited, after.buttons.flat()[0]]).toEqual([
       brief.message_id,

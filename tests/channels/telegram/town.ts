@@ -13,6 +13,7 @@ import {
   type StandIn,
   type StandInOptions,
 } from "../../../src/channels/telegram/stand-in/stand-in.ts";
+import type { Quietness } from "../../../src/channels/telegram/stand-in/waiting.ts";
 import { openSqliteStore } from "../../../src/store/sqlite.ts";
 import type { Store } from "../../../src/store/store.ts";
 import { knowledge } from "../../conversation/knowledge.ts";
@@ -62,6 +63,7 @@ export interface TownOptions {
   readonly pace?: Partial<Pace>;
 }
 
+const bareWorlds = new WeakMap<StandIn, StandIn>();
 const cleanUp: (() => Promise<unknown>)[] = [];
 afterEach(async () => {
   for (const close of cleanUp.splice(0).reverse()) await close();
@@ -69,14 +71,21 @@ afterEach(async () => {
 
 export async function openTown(options: TownOptions = {}): Promise<Town> {
   const clock = new TestClock(options.start ?? MORNING);
-  const world = options.world ?? (await openStandIn({ token, now: clock.now, ...options.standIn }));
+  const opened = options.world ?? (await openStandIn({ token, now: clock.now, ...options.standIn }));
   const group =
     options.basicGroup === true
-      ? world.addGroup({ title: "Desk", type: "group", bot: { administrator: {} } })
-      : world.addStaffGroup({ topics: options.topics ?? true });
-  const kim = group.has(world.addUser({ first_name: "Kim" }), "creator");
-  const lee = group.has(world.addUser({ first_name: "Lee" }));
+      ? opened.addGroup({ title: "Desk", type: "group", bot: { administrator: {} } })
+      : opened.addStaffGroup({ topics: options.topics ?? true });
+  const kim = group.has(opened.addUser({ first_name: "Kim" }), "creator");
+  const lee = group.has(opened.addUser({ first_name: "Lee" }));
   const store = options.store ?? openSqliteStore(":memory:");
+  // A second desk on the same world waits for its own store.
+  const bare = bareWorlds.get(opened) ?? opened;
+  const world: StandIn = {
+    ...bare,
+    quiet: (quietness) => settled(bare, store, options.over?.staffGroup !== null, quietness),
+  };
+  bareWorlds.set(world, bare);
   const { engine } = evening({ store });
   const log: { level: string; about: object; text: string }[] = [];
   const keep = (level: string) => (about: object, text: string) => void log.push({ level, about, text });
@@ -111,6 +120,24 @@ export async function openTown(options: TownOptions = {}): Promise<Town> {
     stop,
   );
   return { world, group, kim, lee, clock, store, engine, running, log, stop };
+}
+
+/** Quiet as seen from outside, and nothing left in the store that a busy machine has not got to yet. */
+async function settled(
+  world: StandIn,
+  store: Store,
+  withStaff: boolean,
+  quietness?: Quietness,
+): Promise<void> {
+  const deadline = performance.now() + (quietness?.withinMs ?? 10_000);
+  do {
+    await world.quiet(quietness);
+    const lanes = await store.telegram.waitingLanes();
+    const updates = await store.telegram.waitingUpdates();
+    const deliverable = lanes.filter((lane) => lane.startsWith("customer:") || withStaff);
+    if (updates.length === 0 && deliverable.length === 0) return;
+    await new Promise((resolve) => setTimeout(resolve, 10));
+  } while (performance.now() < deadline);
 }
 
 /** The latest message of somebody with these words in it. Throws when there is none. */
