@@ -19,13 +19,13 @@ const everyday = new Set(
 );
 const notAfter = new Set(
   list(`
-  feet, foot, ft, inch, inches, pool, d, year, the, trip, here, and, of, up, off, about, noise,
-  noisy, sound, hum, pools, spa, table, box, it, shape, tub
+  feet, foot, ft, inch, inches, pool, d, year, trip, here, up, off, about, noise, noisy, sound, hum, pools,
+  spa, table, box, shape, tub
 `),
 );
 const notBefore = new Set(
   list(`
-  year, all, other, first, second, next, way, go, turn, a, per
+  year, all, other, first, second, next, way, go, turn, per
 `),
 );
 
@@ -35,33 +35,7 @@ export function selfNaming(tokens: readonly Token[]): Candidate[] {
   for (let at = 0; at < tokens.length; at++)
     for (const match of values.matchesAt(tokens, at))
       for (const { rating, value, phrase } of match.found) {
-        const next = tokens[match.end];
-        const previous = tokens[match.start - 1];
-        if (
-          phrase === "square" &&
-          tokens
-            .slice(Math.max(0, match.start - 5), match.start)
-            .some((token) => isWord(token, "key", "inches", "inch")) &&
-          isMark(tokens[match.start - 2], "/")
-        )
-          continue;
-        // "round two" counts rounds.
-        if (phrase === "round" && next?.kind === "number" && next.value <= 3) continue;
-        if (everyday.has(phrase)) {
-          if (
-            next?.kind === "word" &&
-            notAfter.has(next.norm) &&
-            !isWord(next, "pool", "of", "and", "the", "it")
-          )
-            continue;
-          if (previous?.kind === "word" && notBefore.has(previous.norm) && !isWord(previous, "a")) continue;
-          if (next?.kind === "word" && isWord(next, "pool", "pools")) continue;
-          if (next?.kind === "number" || (previous?.kind === "number" && phrase === "round")) {
-            if (rating === "flange" && next?.kind === "number" && !isMark(next)) {
-              // "square 1.5 hp": still the flange.
-            }
-          }
-        }
+        if (isEveryday(tokens, match.start, match.end, phrase)) continue;
         if (
           value === "through-bolt" &&
           !/bolt|tornillo|perno/.test(phrase) &&
@@ -79,6 +53,22 @@ export function selfNaming(tokens: readonly Token[]): Candidate[] {
         candidates.push({ start: match.start, end: match.end, score, claims: [claim] });
       }
   return candidates;
+}
+
+/** A value word that means something else here: "square feet", "all year round", a key "3/16 square". */
+function isEveryday(tokens: readonly Token[], start: number, end: number, phrase: string): boolean {
+  if (!everyday.has(phrase)) return false;
+  const [previous, next] = [tokens[start - 1], tokens[end]];
+  const before = tokens.slice(Math.max(0, start - 5), start);
+  const size =
+    isMark(tokens[start - 2], "/") && before.some((token) => isWord(token, "key", "inches", "inch"));
+  if (phrase === "square" && size) return true;
+  // "round two" counts rounds.
+  if (phrase === "round" && next?.kind === "number" && next.value <= 3) return true;
+  return (
+    (next?.kind === "word" && notAfter.has(next.norm)) ||
+    (previous?.kind === "word" && notBefore.has(previous.norm))
+  );
 }
 
 /** "four bolts that go all the way through": what goes through must be bolts. */
