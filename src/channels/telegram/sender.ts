@@ -11,6 +11,7 @@ import type { Station } from "./station.ts";
 /** A mistake of ours may be gone after a restart, but not after this many attempts. */
 const OWN_MISTAKES = 8;
 const STAFF = "staff";
+const LONGEST_WAIT_MS = 6 * 3_600_000;
 
 /**
  * Drains the outbox: in order within a lane, lanes side by side. A message is sent at least once: when the line breaks
@@ -203,7 +204,8 @@ export class Sender {
     const waits = [retryAt, this.pauses.get(pauseKey(lane))].flatMap((at) =>
       at === null || at === undefined ? [] : [Date.parse(at) - nowMs],
     );
-    return Math.max(0, ...waits);
+    // Nobody is told to wait that long: the clock was set back meanwhile.
+    return Math.max(0, ...waits.filter((ms) => ms < LONGEST_WAIT_MS));
   }
 
   private after(ms: number, run: () => void): void {

@@ -69,7 +69,9 @@ export class StaffGroup {
     const { api, clock, pace } = this.parts;
     const nowMs = Date.parse(clock.now());
     const known = this.members.get(userId);
-    if (known !== undefined && known.untilMs > nowMs) return known.is;
+    const leftMs = known === undefined ? 0 : known.untilMs - nowMs;
+    // More than can be left means that the clock was set back: asked again, since somebody may have been sent away.
+    if (known !== undefined && leftMs > 0 && leftMs <= pace.membershipKept) return known.is;
     const is = await api.getChatMember(this.current, userId).then(isIn, (error: unknown) => {
       // "Not found" is an answer; a broken line is none, and the act waits.
       if (failureOf(error).kind === "refused") return false;

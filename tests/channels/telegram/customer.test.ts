@@ -182,6 +182,49 @@ describe("a customer in a private chat", () => {
   });
 });
 
+describe("what another program on the same store leaves for a customer", () => {
+  test("is delivered, in parts where it is long, with the buttons under the last", async () => {
+    const { world, store, clock } = await openTown();
+    const ada = world.addUser({ first_name: "Ada" });
+    ada.starts();
+    await world.quiet();
+    const lines = Array.from({ length: 400 }, (_, n) => `line ${n} <of & many>`);
+    await store.commit({
+      at: clock.now(),
+      outgoing: [
+        {
+          lane: { kind: "customer", threadId: `telegram:${ada.id}` },
+          content: { text: lines.join("\n"), choices: [{ id: "power/1", label: "Power is off" }] },
+        },
+      ],
+    });
+    await world.until(() => ada.hears().some((text) => text.includes("line 399")));
+    const parts = ada.sees().slice(2);
+    expect(parts.length).toBeGreaterThan(1);
+    expect(parts.map(({ text }) => text).join("\n")).toBe(lines.join("\n"));
+    for (const { text } of parts) expect(text.length).toBeLessThanOrEqual(4096);
+    expect(parts.map(({ buttons }) => buttons.flat().length)).toEqual([...parts.slice(1).map(() => 0), 1]);
+  });
+
+  test("in parts is not begun anew when a later part has to wait", async () => {
+    const { world, store, clock } = await openTown();
+    const ada = world.addUser({ first_name: "Ada" });
+    ada.starts();
+    await world.quiet();
+    world.faults.plan("sendMessage", { kind: "bad gateway" }, { after: 1, times: 2 });
+    const text = `${"a".repeat(4000)}\n${"b".repeat(4000)}`;
+    const lane = { kind: "customer", threadId: `telegram:${ada.id}` } as const;
+    await store.commit({ at: clock.now(), outgoing: [{ lane, content: { text } }] });
+    await world.until(() => ada.hears().length === 3);
+    expect(
+      ada
+        .hears()
+        .slice(1)
+        .map((part) => part[0]),
+    ).toEqual(["a", "b"]);
+  });
+});
+
 describe("a customer who cannot be reached", () => {
   test("after blocking the bot: what waits is set aside and staff are told in the case", async () => {
     const town = await openTown();

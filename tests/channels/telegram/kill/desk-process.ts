@@ -2,6 +2,7 @@ import { join } from "node:path";
 import { startTelegram } from "../../../../src/channels/telegram/adapter.ts";
 import { silentLog } from "../../../../src/channels/telegram/log.ts";
 import { openDesk } from "../../../../src/compose.ts";
+import { readConfig } from "../../../../src/config.ts";
 
 // A desk in a process of its own, for tests that kill it:
 // desk-process.ts <apiRoot> <token> <staff group> <store file> <ms the story's clock is ahead> <project folder>
@@ -9,16 +10,15 @@ const [apiRoot = "", token = "", staffGroup = "", storeFile = "", aheadMs = "", 
   process.argv.slice(2);
 const now = () => new Date(Date.now() + Number(aheadMs)).toISOString();
 
-const desk = await openDesk(
-  {
-    storeFile,
-    intentsFolder: join(project, "intents"),
-    dataFolder: join(project, "data"),
-    telegram: null,
-    logLevel: "silent",
-  },
-  { today: now().slice(0, 10), onTrouble: (_, error) => process.stderr.write(`${String(error)}\n`) },
-);
+const config = readConfig({
+  NAMEPLATE_STORE: storeFile,
+  NAMEPLATE_INTENTS: join(project, "intents"),
+  NAMEPLATE_DATA: join(project, "data"),
+});
+const desk = await openDesk(config, {
+  today: now().slice(0, 10),
+  onTrouble: (_, error) => process.stderr.write(`${String(error)}\n`),
+});
 const running = startTelegram({
   token,
   staffGroup: Number(staffGroup),
