@@ -149,7 +149,8 @@ function around(tokens: readonly Token[], start: number, end: number, kind: Site
         ...(units === voltWords ? ampWords : voltWords),
       );
       if (other) {
-        cost += 0.4;
+        // "20A 240V breaker": the voltage is explained with it.
+        cost += isWord(tokens[at + 1], ...voltWords) ? -4.2 : 0.4;
         continue;
       }
       offer(at, at, end, cost, unit || own);

@@ -41,6 +41,11 @@ function properFraction(tokens: readonly Token[], at: number): Scalar | undefine
   const [over, slash, under] = [tokens[at], tokens[at + 1], tokens[at + 2 + wrapped]];
   if (over?.kind !== "number" || under?.kind !== "number") return undefined;
   if (!isMark(slash, "/", "\\") && !isWord(slash, "over", "slash")) return undefined;
+  // "11/2" lost the space of "1 1/2".
+  const [whole, part] = [Math.floor(over.value / 10), over.value % 10];
+  const lost =
+    /^[1-3][13]$/.test(over.norm) && (under.value === 2 || under.value === 4) && part < under.value;
+  if (lost && over.form === "digits") return { end: at + 3 + wrapped, value: whole + part / under.value };
   if (
     over.form === "fraction" ||
     !Number.isInteger(over.value) ||

@@ -70,12 +70,18 @@ function joined(context: Context, rating: RatingName, claims: readonly Standing[
       more.length === 1 &&
       claim.start - whole.end <= 14 &&
       suits(rating, more[0] ?? 0) > 0 &&
-      list.every((value) => goTogether(rating, value, more[0] ?? 0))
+      list.every((value) => goTogether(rating, value, more[0] ?? 0) && apart(rating, value, more[0] ?? 0))
     )
       whole = { ...whole, value: [...list, ...more] as RatingValue<RatingName>, to: claim.to };
     else whole = claim;
   }
   return whole;
+}
+
+/** Two voltages a few percent apart, said one by one, are two opinions, but for 200 or 208 with 230. */
+function apart(rating: RatingName, first: number, second: number): boolean {
+  const [low, high] = [Math.min(first, second), Math.max(first, second)];
+  return rating !== "volts" || high / low > 1.5 || ((low === 200 || low === 208) && high === 230);
 }
 
 function pairs(rating: RatingName, one: unknown, other: unknown): boolean {
