@@ -15,9 +15,14 @@ export function briefCard(brief: string, urgency: Urgency, wording: Wording): Pi
   const [head = "", ...rest] = brief.split("\n");
   return picture(
     stack([band(head, urgency), ...rest.filter((line) => line.trim() !== "").map(entry)], 0),
-    wording.say("pictures", "brief.alt", { brief: brief.replace(/\s*\n\s*/g, " ") }),
+    wording.say("pictures", "brief.alt", { brief: spoken(brief) }),
     { personal: true },
   );
+}
+
+/** Lines as sentences, for a voice that reads them out. */
+function spoken(brief: string): string {
+  return brief.replace(/([.?!…”]?)\s*\n\s*/g, (_, end: string) => `${end || "."} `);
 }
 
 function band(head: string, urgency: Urgency): (top: number) => Drawing {

@@ -11,8 +11,8 @@ export class PictureError extends Error {
 const resolve = createRequire(import.meta.url).resolve;
 const fontFiles = ["DejaVuSansCondensed.ttf", "DejaVuSansCondensed-Bold.ttf"];
 
-/** Sharp on phones with three device pixels to one. */
-export const CHAT_WIDTH_PX = 1080;
+/** Two pixels to a unit: sharp where a chat shows a picture in part of the screen, and quick to render. */
+export const CHAT_WIDTH_PX = 720;
 /** Pictures kept; a label with three ratings marked is one of many. */
 export const KEPT_PICTURES = 64;
 

@@ -21,7 +21,7 @@ export const sampleLabel = {
   kvaCode: "F",
   kw: 1.12,
   capacitorUf: 30,
-  modelNumbers: ["TEASPOON 9"],
+  modelNumbers: ["TEASPOON-9"],
   serialNumber: "B 0042",
 } as const satisfies Nameplate;
 
@@ -56,7 +56,7 @@ export const sampleRows: readonly (readonly Field[])[] = [
   [field("frame", "FR", "56Y"), field("ambientC", "AMB", "50 °C"), field("duty", "DUTY", "CONT")],
   [field("insulationClass", "INS CL", "B"), field("kvaCode", "CODE", "F"), field("kw", "kW", "1.12")],
   [
-    field("modelNumbers", "MODEL", "TEASPOON 9", 2.7),
+    field("modelNumbers", "MODEL", "TEASPOON-9", 2.7),
     field("serialNumber", "SER", "B 0042", 1.8),
     field("capacitorUf", "µF", "30", 1.5),
   ],
