@@ -141,7 +141,13 @@ export function contrasted(
     if (owners[claim.start] === "label" || owners[claim.start] === "asked") continue;
     const index = (clauseAt[claim.start] ?? 0) + 1;
     const next = clauses[index];
-    if (!next || next.sentence !== sentenceAt[claim.start]) continue;
+    if (!next) continue;
+    const ofLabel = cuesIn(context, next.start, next.end, "home").length > 0;
+    if (
+      next.sentence !== sentenceAt[claim.start] &&
+      !(ofLabel && next.sentence === (sentenceAt[claim.start] ?? 0) + 1)
+    )
+      continue;
     for (let at = next.start; at < next.end; at++) {
       if (
         tokens[at]?.kind !== "number" ||

@@ -15,7 +15,7 @@ export const homeCues: readonly string[] = list(`
   motor, este, este motor, one im asking about, one i care about, one that went out, one that
   burned, one that failed, failed one, this thing, old one says, the pool one, main pump, its now,
   one to replace, one im replacing, one i am replacing, el muerto, el quemado, el que se quemo, el
-  que murio, el malo, the bad, one acting up, it wrong, wrong before, got it wrong, el que tengo, la que tengo, one i have, what i have, i have now, have now, right now, dont care, not that one, thats not it, not it, esa no
+  que murio, el malo, the bad, one acting up, it wrong, wrong before, got it wrong, el que tengo, la que tengo, one i have, what i have, i have now, have now, right now, dont care, not that one, thats not it, not it, esa no, this ones, mines
 `);
 
 /** Equipment, parts and papers with figures of their own. */
@@ -32,7 +32,7 @@ export const otherThings: readonly string[] = list(`
   sprinkler pump, irrigation pump, relay, contactor, wire nut,
   conduit, multiport, vacuum, sweep, pressure washer, treadmill, tractor, mower, vfd box,
   controller, control box, automation, spare one, spare motor, the pump itself, pump case, pump
-  cover, tapa, carcasa de la bomba, cuerpo de la bomba, fuente, ventilador, thermal protector, golf cart, rental, cabin, gauge, log, maintenance log, the spare, a spare, house number, address, gate code, zip, zip code, order number, order, account, ticket, flyer, inverter, battery, batteries, panels, solar panels, charger, car, truck, stove, oven, microwave, fridge, refrigerator, freezer, television, shore power, berth
+  cover, tapa, carcasa de la bomba, cuerpo de la bomba, fuente, ventilador, thermal protector, golf cart, rental, cabin, gauge, log, maintenance log, the spare, a spare, house number, address, gate code, zip, zip code, order number, order, account, ticket, flyer, inverter, battery, batteries, panels, solar panels, charger, car, truck, stove, oven, microwave, fridge, refrigerator, freezer, television, shore power, berth, catalog says, catalogue says, catalog lists, your site, the site, according to
 `);
 
 /** People whose equipment is not in question; they count with a possessive or a verb of having. */
@@ -57,15 +57,14 @@ export const earlierCues: readonly string[] = list(`
   before, one before, before that, before this, earlier motor, earlier one, original one,
   originally, original motor, the original, first one was, first was, 2nd was, second was, second,
   last one was, last motor, old one was, old motor was, old pump was, old pump had, old
-  one had, old motor had, years ago, years back, back in, replaced a, replaced in, had put, i put, i
-  had, i typed, i wrote, i said, i told, id said, had typed, had written, had said, told you, sent
+  one had, old motor had, years ago, years back, back in, replaced a, replaced in, had put, i put, i had put, i had typed, i had it as, i had it at, i had said, i typed, i wrote, i said, i told, id said, had typed, had written, had said, told you, sent
   before, said before, earlier i, antes tenia, antes era, el anterior, la anterior, anterior, el
   viejo era, el original, yo dije, dije, habia puesto, puse, escribi, the one you shipped, one you
   shipped, you shipped, you sent, the one you sent, they sent me, guy sent, i ordered, ordered a,
   bought a, one i bought, replacement i got, i returned, came with, came originally, like i typed,
   like i said, i first said, first said, would have told, would have said, would have guessed, would
   have been, old house, last house, other house, other pool, other pump, other motor, other one,
-  another pump, another motor, my other, otra bomba, otro motor, el otro, la otra, previous owner, prior owner, former owner, last owner, the builder, last pump, last pump was, last motor was, my last, i thought, thought it was, i assumed, i guessed, i figured, yo pense, pense que, crei que
+  another pump, another motor, my other, otra bomba, otro motor, el otro, la otra, previous owner, prior owner, former owner, last owner, the builder, last pump, last pump was, last motor was, my last, i thought, thought it was, i assumed, i guessed, i figured, yo pense, pense que, crei que, thought
 `);
 
 /** Figures of a motor somebody would like, is offered or imagines. */
@@ -91,7 +90,7 @@ export const measuredCues: readonly string[] = list(`
   tester, voltmeter, volt meter, measured, measuring, measures, i measure, i get, im getting,
   drawing, draws, pulling, pulls, drew, pulled, pinza, amperimetro, medidor, medi, mide, midio,
   probe, reading with, it was reading, inrush, spikes, spiked, startup, at startup, gancho,
-  multimetro, jala, jalando, marca el
+  multimetro, jala, jalando, marca el, ran at, it ran, was running at, this morning, last night, clamped
 `);
 
 /** A question about the trade in general. */
@@ -103,7 +102,7 @@ export const generalQuestionCues: readonly string[] = list(`
   diferencia, diferencia, significa, quiere decir, cuantos, es igual, matter, generally, supposed to
   be, in theory, hypothetically, convert, fit a, fits a, work with, por que, que es, cual es, how do
   i, how come, ok to, okay to, safe to, legal, allowed, curious, wondering, wonder if, do all, are
-  all, is it true, ever make, make them, exist, if a, a motor rated, generally speaking, do i need, equivale, equivalen, por curiosidad, how long, how big, how often, how old, how hot, how fast, cuanto dura, in stock, available
+  all, is it true, ever make, make them, exist, if a, a motor rated, generally speaking, do i need, equivale, equivalen, por curiosidad, how long, how big, how often, how old, how hot, how fast, cuanto dura, in stock, available, according to, normal
 `);
 
 /** First words of a clause that asks. */

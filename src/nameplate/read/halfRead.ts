@@ -17,7 +17,11 @@ export function halved(context: Context, claims: readonly Standing[]): Standing[
     if (ordered.within(cue.start - 8, cue.start).some((claim) => claim.end >= cue.end)) continue;
     const near = ordered
       .within(cue.start - 40, cue.start + 60)
-      .filter((claim) => sentenceAt[claim.start] === sentenceAt[cue.start]);
+      .filter(
+        (claim) =>
+          sentenceAt[claim.start] === sentenceAt[cue.start] ||
+          (cue.start >= claim.end && cue.start - claim.end < 2),
+      );
     if (
       cue.phrase === "either" &&
       !tokens.slice(cue.end, cue.end + 12).some((token) => isWord(token, "or", "o"))

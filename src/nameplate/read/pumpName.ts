@@ -45,7 +45,13 @@ export function pump(tokens: readonly Token[], at: number): Candidate[] {
   const bareNumber = end - start === 1 && first.kind === "number";
   const named =
     first.kind === "code" || (first.kind === "word" && first.start >= 0 && isCapital(tokens, start));
-  if (measured || bareNumber || first.kind === "number" || !(digits || named)) return [];
+  if (
+    measured ||
+    bareNumber ||
+    first.kind === "number" ||
+    !(named || (digits && end - start === 2 && unitAfter?.kind === "number" && unitAfter.value >= 10))
+  )
+    return [];
   return [
     { start: name.start, end, score: 9, claims: [{ rating: "pumpModel", value: "", start, end, score: 5 }] },
   ];

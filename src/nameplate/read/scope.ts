@@ -145,6 +145,14 @@ function ownClause(
     if (!apart && cue.kind === "thing" && pumps.test(cue.phrase)) continue;
     const next = turn(context, cue, owner, cued, clause, stays);
     if (next === undefined) continue;
+    // "…, 3/4 hp motor": the noun the figure stands before says whose it is.
+    const unit = context.tokens[cue.start - 1];
+    const counted =
+      next === "label" &&
+      owner === "other" &&
+      !cued &&
+      isWord(unit, "hp", "horse", "horsepower", "v", "volt", "volts");
+    if (counted) owner = "label";
     owners.fill(linksBack(context.tokens, cue, next) ? next : owner, from, cue.start);
     from = cue.start;
     owner = next;
@@ -201,8 +209,6 @@ const takingBack = [
   "ignore",
   "sorry",
   "would",
-  "not",
-  "but",
   "olvide",
   "olvida",
   "forget",
@@ -216,6 +222,7 @@ const articles = ["the", "my", "a", "an", "his", "her", "our", "el", "la", "mi",
 /** "1.5 HP stamped on the impeller": a thing named after the figure takes it back. */
 function linksBack(tokens: readonly Token[], cue: Cue, owner: Owner): boolean {
   if (owner === "label") return false;
+  if (cue.kind === "measured" && /^(?:this morning|last night)$/.test(cue.phrase)) return true;
   if (cue.kind === "wish")
     return /^(?:on sale|online|for sale|for \$|too much|too big|too small|overkill|enough|good deal|craigslist|giving away|en oferta|offering)$/.test(
       cue.phrase,
