@@ -2,6 +2,7 @@ import { Command } from "commander";
 import { runCase, runCases } from "./commands/cases.ts";
 import { runChatJson } from "./commands/chat-json.ts";
 import { runDesk } from "./commands/desk.ts";
+import { runExport } from "./commands/export.ts";
 import { runGuide } from "./commands/guide.ts";
 import { runImport } from "./commands/import.ts";
 import { runMatch } from "./commands/match.ts";
@@ -72,11 +73,24 @@ numbers
   .action((place, _, command) => endKindly(() => runStrike(place, command.optsWithGlobals())));
 
 program
-  .command("import <file>")
-  .description("check a stock CSV; with --write make it the stock")
-  .option("--write", "replace the stock, all or nothing")
+  .command("import [file]")
+  .description("what a CSV would change in the stock; with --write make it the stock")
+  .option("--write", "replace the table, all or nothing")
+  .option("--skip-bad", "leave rows out that cannot be used, and go on")
+  .option("--undo", "take back the last import")
+  .option("--pumps", "the table of pumps instead of the motors")
+  .option("--spares", "the table of spares instead of the motors")
+  .option("--all", "show every finding, not the first 20 of each kind")
   .option("--store <file>", "the SQLite file to write into")
   .action((file, options) => endKindly(() => runImport(file, options)));
+
+program
+  .command("export")
+  .description("the stock as CSV, as import reads it")
+  .option("--pumps", "the table of pumps instead of the motors")
+  .option("--spares", "the table of spares instead of the motors")
+  .option("--store <file>", "the SQLite file to read")
+  .action((options) => endKindly(() => runExport(options)));
 
 program
   .command("guide")

@@ -1,16 +1,17 @@
 import { join } from "node:path";
 import { z } from "zod";
 import { numberFormatsSchema } from "./catalogue/number-search.ts";
-import type { Catalogue } from "./catalogue/types.ts";
 import type { Config } from "./config.ts";
 import { type Content, loadContent, readJson } from "./content.ts";
 import { createIntentMatcher } from "./conversation/intents.ts";
 import { createUnderstand } from "./conversation/understand.ts";
 import { type DeskHours, deskHoursSchema } from "./desk/hours.ts";
 import { createEngine, type Engine, type EngineParts } from "./engine.ts";
-import { readMotorsFile, readPumpsAndSpares } from "./stock-files.ts";
+import { readMotorsFile, takeDemoStock } from "./stock-files.ts";
 import { openSqliteStore } from "./store/sqlite.ts";
+import { stockKinds } from "./store/stock.ts";
 import type { Store } from "./store/store.ts";
+import { storedCatalogue } from "./stored-catalogue.ts";
 
 /** `data/shop.json`: who the shop is and what it takes as given. */
 export const shopSchema = z.strictObject({
@@ -54,23 +55,21 @@ export async function openDesk(config: Config, options: DeskOptions): Promise<De
   const content = loadContent(config.intentsFolder);
   const shop = readJson(join(config.dataFolder, "shop.json"), shopSchema);
   const hours = readJson(join(config.dataFolder, "desk-hours.json"), deskHoursSchema);
-  const { pumps, spares } = readPumpsAndSpares(config.dataFolder);
   const motors = options.catalogueFile === undefined ? undefined : readMotorsFile(options.catalogueFile);
   const store = openSqliteStore(options.storeFile ?? config.storeFile);
   try {
-    const stock =
-      motors === undefined
-        ? await storedStock(store, config, options.today)
-        : { motors, importedOn: options.today };
+    const missing = motors === undefined ? stockKinds : stockKinds.filter((kind) => kind !== "motors");
+    await takeDemoStock(store, config.dataFolder, `${options.today}T00:00:00.000Z`, missing);
     const numberFormats = readJson(join(config.dataFolder, "number-formats.json"), numberFormatsSchema);
-    const catalogue: Catalogue = { ...stock, pumps, spares, numberFormats };
+    const catalogue = storedCatalogue({ store, numberFormats, motors, today: options.today });
+    await catalogue();
     const understand = createUnderstand(createIntentMatcher(content.intents));
     const { wording } = content;
     const engine = createEngine({
       store,
       understand,
       wording,
-      catalogue: () => catalogue,
+      catalogue,
       shop,
       hours,
       onTrouble: options.onTrouble,
@@ -80,16 +79,4 @@ export async function openDesk(config: Config, options: DeskOptions): Promise<De
     await store.close();
     throw error;
   }
-}
-
-async function storedStock(
-  store: Store,
-  config: Config,
-  today: string,
-): Promise<Pick<Catalogue, "motors" | "importedOn">> {
-  const { motors, importedOn } = await store.stock();
-  if (importedOn !== null) return { motors, importedOn };
-  const demo = readMotorsFile(join(config.dataFolder, "motors.csv"));
-  await store.replaceStock(demo, today);
-  return { motors: demo, importedOn: today };
 }

@@ -47,8 +47,19 @@ export const positive: Cell<number> = {
 export const horsepower: Cell<number> = {
   expected: "horsepower above zero, such as 1.5, 3/4 or 1-1/2",
   read: (cell) => above(0, fraction(cell) ?? decimal(cell)),
-  show: String,
+  show: (value) => (DIGITS.test(String(value)) ? String(value) : asFraction(value)),
 };
+
+/** A value with endless decimals, as the fraction it came from: 1/3, 1-2/3. */
+function asFraction(value: number): string {
+  const whole = Math.floor(value);
+  for (let parts = 3; parts <= 999; parts++) {
+    const count = Math.round((value - whole) * parts);
+    const written = `${whole === 0 ? "" : `${whole}-`}${count}/${parts}`;
+    if (fraction(written) === value) return written;
+  }
+  return value.toFixed(9);
+}
 
 /** A temperature in degrees Celsius, with or without its unit. */
 export const celsius: Cell<number> = {

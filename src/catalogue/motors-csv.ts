@@ -15,6 +15,7 @@ import {
   text,
   upTo,
 } from "./cells.ts";
+import { type Sheet, sheetOf } from "./import-sheet.ts";
 import type { Row, RowError, TableDefinition } from "./table.ts";
 import { readTable, writeTable } from "./table.ts";
 
@@ -106,6 +107,9 @@ export function parseMotors(csvText: string): MotorsReading {
 export function formatMotors(motors: Iterable<StockMotor>): string {
   return writeTable(columns, Array.from(motors, toRow));
 }
+
+/** The table for imports and exports. */
+export const motorSheet: Sheet<StockMotor> = sheetOf(table, toMotor, toRow);
 
 function toMotor(row: Row<typeof columns>): StockMotor {
   return {

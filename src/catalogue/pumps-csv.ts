@@ -1,5 +1,6 @@
 import type { Cell } from "./cells.ts";
 import { horsepower, names, oneOf, text } from "./cells.ts";
+import { type Sheet, sheetOf } from "./import-sheet.ts";
 import type { Row, RowError, TableDefinition } from "./table.ts";
 import { readTable, writeTable } from "./table.ts";
 import type { Pump } from "./types.ts";
@@ -48,6 +49,9 @@ export function parsePumps(csvText: string): { pumps: readonly Pump[]; errors: r
 export function formatPumps(pumps: Iterable<Pump>): string {
   return writeTable(columns, Array.from(pumps, toRow));
 }
+
+/** The table for imports and exports. */
+export const pumpSheet: Sheet<Pump> = sheetOf(table, toPump, toRow);
 
 function toPump(row: Row<typeof columns>): Pump | undefined {
   const { model, flange, shaft, total_hp: totalHp } = row;

@@ -1,4 +1,5 @@
 import { count, horsepower, names, oneOf, positive, price, text } from "./cells.ts";
+import { type Sheet, sheetOf } from "./import-sheet.ts";
 import type { Row, RowError, TableDefinition } from "./table.ts";
 import { readTable, writeTable } from "./table.ts";
 import { type Spare, spareKinds } from "./types.ts";
@@ -36,6 +37,9 @@ export function parseSpares(csvText: string): { spares: readonly Spare[]; errors
 export function formatSpares(spares: Iterable<Spare>): string {
   return writeTable(columns, Array.from(spares, toRow));
 }
+
+/** The table for imports and exports. */
+export const spareSheet: Sheet<Spare> = sheetOf(table, toSpare, toRow);
 
 function toSpare(row: Row<typeof columns>): Spare | undefined {
   // The table reports a row with one of these empty; here the types learn it.

@@ -42,13 +42,15 @@ export interface Spare {
   readonly inStock: number;
 }
 
-/** What the shop has, as of one import. */
+/** What the shop has, as imported. */
 export interface Catalogue {
   readonly motors: readonly StockMotor[];
   readonly pumps: readonly Pump[];
   readonly spares: readonly Spare[];
   /** How makers write their numbers; without it numbers are compared as they stand. */
   readonly numberFormats?: readonly NumberFormat[];
-  /** Day of the import, ISO `YYYY-MM-DD`. */
+  /** Day the motors were imported, ISO `YYYY-MM-DD`: their prices and stock are of that day. */
   readonly importedOn: string;
+  /** Day the spares were imported; absent where it is that of the motors. */
+  readonly sparesImportedOn?: string;
 }

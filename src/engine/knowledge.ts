@@ -22,7 +22,7 @@ export function knowing(parts: EngineParts): (at: string) => Promise<Known> {
   } | null = null;
 
   return async (at) => {
-    const stock = parts.catalogue();
+    const stock = await parts.catalogue();
     const version = await store.numbersVersion();
     if (kept === null || kept.stock !== stock || kept.version !== version) {
       const numbers = (await store.numbers()).filter(({ standing }) => standing === "used");

@@ -15,8 +15,8 @@ export interface EngineParts {
   readonly store: Store;
   readonly understand: Understand;
   readonly wording: Wording;
-  /** The shop's stock; the numbers on record are added by the engine. */
-  readonly catalogue: () => Catalogue;
+  /** The shop's stock as it now is: another object whenever it has changed. The engine adds the numbers on record. */
+  readonly catalogue: () => Catalogue | Promise<Catalogue>;
   readonly shop: Shop;
   readonly hours: DeskHours;
   /** Told of a message or act that made the code throw; must not throw itself. */

@@ -252,16 +252,5 @@ export function storeContract(name: string, open: () => Opened): void {
       await store.unlink("chat", "topic:5");
       expect(await store.links("chat", lane)).toHaveLength(1);
     });
-
-    test("a stock is replaced as a whole, and a doubled number changes nothing", async () => {
-      const motor = { sku: "A-1", maker: "", description: "", label: { hp: 1 }, inStock: 1, replaces: [] };
-      await store.replaceStock([motor], "2026-11-20");
-      const twice = [
-        { ...motor, sku: "B" },
-        { ...motor, sku: "B" },
-      ];
-      await expect(store.replaceStock(twice, "2026-11-25")).rejects.toThrow();
-      expect(await store.stock()).toEqual({ motors: [motor], importedOn: "2026-11-20" });
-    });
   });
 }

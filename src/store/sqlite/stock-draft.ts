@@ -35,8 +35,8 @@ function openDraft(db: Db, kind: StockKind, name: string): StockDraft {
      SELECT ?, position, key, item FROM temp.${name} ORDER BY position`,
   );
   const drop = db.prepare(
-    `DELETE FROM stock_imports WHERE kind = ?1 AND id NOT IN
-       (SELECT id FROM stock_imports WHERE kind = ?1 ORDER BY id DESC LIMIT ${KEPT_IMPORTS})`,
+    `DELETE FROM stock_imports WHERE kind = $kind AND id NOT IN
+       (SELECT id FROM stock_imports WHERE kind = $kind ORDER BY id DESC LIMIT ${KEPT_IMPORTS})`,
   );
   const changed = db.prepare("UPDATE counters SET value = value + 1 WHERE name = 'stock'");
 
@@ -50,7 +50,7 @@ function openDraft(db: Db, kind: StockKind, name: string): StockDraft {
     ({ source, at, importedOn }: Pick<StockImport, "source" | "at" | "importedOn">) => {
       if (newest.get(kind) !== base) return false;
       takeRows.run(addImport.get(kind, source, at, importedOn));
-      drop.run(kind);
+      drop.run({ kind });
       changed.run();
       return true;
     },
