@@ -1,6 +1,7 @@
 import type { RatingName, RatingValue } from "../vocabulary.ts";
 import type { Candidate } from "./candidate.ts";
 import { parseFrame } from "./frames.ts";
+import { isLabelWord } from "./naming.ts";
 import type { Parsed } from "./parsed.ts";
 import { goTogether, suits } from "./plausible.ts";
 import { claim } from "./propose.ts";
@@ -43,7 +44,8 @@ export function bare(tokens: readonly Token[]): Candidate[] {
     const onlyBeside = isWord(tokens[at - 1], "only", "just", "straight") || isWord(tokens[at + 1], "only");
     if (onlyBeside && [115, 208, 230].includes(token.value))
       offer("volts", at, { end: at + 1, value: [token.value] as RatingValue<RatingName>, fit: 2 }, 0.8);
-    const speed = bareSpeeds.has(token.value) || bareSpeeds.has(token.thousands ?? 0);
+    const speed =
+      !isOtherNumber(tokens, at) && (bareSpeeds.has(token.value) || bareSpeeds.has(token.thousands ?? 0));
     for (const parsed of speed ? parseValue("rpm", tokens, at) : []) {
       const list = Array.isArray(parsed.value) ? (parsed.value as number[]) : [];
       if (list.every((rpm) => bareSpeeds.has(rpm))) offer("rpm", at, parsed, 0.8 + 0.2 * list.length);
@@ -70,3 +72,33 @@ const bareSpeeds = new Set([
   3450, 1725, 2850, 2900, 2875, 1425, 3440, 3430, 3400, 3480, 3500, 3490, 3420, 3460, 3470, 2880, 2840, 2860,
   2870, 1750, 1740, 1730, 3410,
 ]);
+
+/** A house, telephone or room number: "1725 Heron Lane", "ext 3450". */
+function isOtherNumber(tokens: readonly Token[], at: number): boolean {
+  const [before, after] = [tokens[at - 1], tokens[at + 1]];
+  if (
+    isWord(
+      before,
+      "phone",
+      "ext",
+      "unit",
+      "apt",
+      "suite",
+      "room",
+      "lot",
+      "gate",
+      "zip",
+      "order",
+      "call",
+      "code",
+      "address",
+    )
+  )
+    return true;
+  return (
+    after?.kind === "word" &&
+    !after.glued &&
+    /^[A-Z][a-z]{2,}/.test(after.chunk.text) &&
+    !isLabelWord(after.norm)
+  );
+}

@@ -97,7 +97,7 @@ function around(tokens: readonly Token[], start: number, end: number, kind: Site
       (isMark(tokens[at + 1], "/") ||
         isMark(tokens[at - 1], "/") ||
         (isWord(tokens[at + 1], "or", "o") && tokens[at + 2]?.kind === "number"));
-    if (both) return;
+    if (both || (isWord(tokens[at + 1], "or", "o") && tokens[at + 2]?.kind === "number")) return;
     const fit = suits(rating, token.value);
     if (fit < 0 || (fit < (cost <= 0.3 ? 0.8 : 1) && !kindUnit)) return;
     const whole = one(rating, token.value, low, high, at, at + 1, base + fit - cost + (kindUnit ? 0.4 : 0));

@@ -158,6 +158,7 @@ export function contrasted(
           "says",
           "is",
           "reads",
+          "stamped",
           "shows",
           "dice",
           "es",

@@ -15,7 +15,7 @@ export const homeCues: readonly string[] = list(`
   motor, este, este motor, one im asking about, one i care about, one that went out, one that
   burned, one that failed, failed one, this thing, old one says, the pool one, main pump, its now,
   one to replace, one im replacing, one i am replacing, el muerto, el quemado, el que se quemo, el
-  que murio, el malo, the bad, one acting up, it wrong, wrong before, got it wrong, el que tengo, la que tengo, one i have, what i have, i have now, have now, right now, dont care, not that one, thats not it, not it, esa no, this ones, mines
+  que murio, el malo, the bad, one acting up, it wrong, wrong before, got it wrong, el que tengo, la que tengo, one i have, what i have, i have now, have now, right now, dont care, not that one, thats not it, not it, esa no, this ones, mines, keep it, to keep
 `);
 
 /** Equipment, parts and papers with figures of their own. */
@@ -32,7 +32,7 @@ export const otherThings: readonly string[] = list(`
   sprinkler pump, irrigation pump, relay, contactor, wire nut,
   conduit, multiport, vacuum, sweep, pressure washer, treadmill, tractor, mower, vfd box,
   controller, control box, automation, spare one, spare motor, the pump itself, pump case, pump
-  cover, tapa, carcasa de la bomba, cuerpo de la bomba, fuente, ventilador, thermal protector, golf cart, rental, cabin, gauge, log, maintenance log, the spare, a spare, house number, address, gate code, zip, zip code, order number, order, account, ticket, flyer, inverter, battery, batteries, panels, solar panels, charger, car, truck, stove, oven, microwave, fridge, refrigerator, freezer, television, shore power, berth, catalog says, catalogue says, catalog lists, your site, the site, according to
+  cover, tapa, carcasa de la bomba, cuerpo de la bomba, fuente, ventilador, thermal protector, golf cart, rental, cabin, gauge, log, maintenance log, the spare, a spare, house number, address, gate code, zip, zip code, order number, order, account, ticket, flyer, inverter, battery, batteries, panels, solar panels, charger, car, truck, stove, oven, microwave, fridge, refrigerator, freezer, television, shore power, berth, catalog says, catalogue says, catalog lists, your site, the site
 `);
 
 /** People whose equipment is not in question; they count with a possessive or a verb of having. */
@@ -64,7 +64,7 @@ export const earlierCues: readonly string[] = list(`
   bought a, one i bought, replacement i got, i returned, came with, came originally, like i typed,
   like i said, i first said, first said, would have told, would have said, would have guessed, would
   have been, old house, last house, other house, other pool, other pump, other motor, other one,
-  another pump, another motor, my other, otra bomba, otro motor, el otro, la otra, previous owner, prior owner, former owner, last owner, the builder, last pump, last pump was, last motor was, my last, i thought, thought it was, i assumed, i guessed, i figured, yo pense, pense que, crei que, thought
+  another pump, another motor, my other, otra bomba, otro motor, el otro, la otra, previous owner, prior owner, former owner, last owner, the builder, last pump, last pump was, last motor was, my last, i thought, thought it was, i assumed, i guessed, i figured, yo pense, pense que, crei que, thought, someone wrote, somebody wrote
 `);
 
 /** Figures of a motor somebody would like, is offered or imagines. */

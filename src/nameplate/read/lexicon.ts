@@ -258,7 +258,7 @@ export const correctionPhrases: readonly string[] = list(`
   should say, should read, fix, update, perdon, digo, quise decir, mejor dicho, me equivoque,
   corrijo, correccion, no espera, espera, disculpa, disculpe, lo siento, let me correct, i was
   wrong, was wrong, never mind, nevermind, apologies, take that back, o sea, bueno no, on second
-  look, on closer look, second look, no espere, espere, typed it wrong, got it wrong, really, thats wrong, is wrong, not right, was off, esta mal
+  look, on closer look, second look, no espere, espere, typed it wrong, got it wrong, really, thats wrong, is wrong, not right, was off, esta mal, crossed out
 `);
 
 /** Words that take back everything said so far. */
