@@ -78,7 +78,8 @@ export async function playEvening(plan: Plan, program: string): Promise<Played> 
     );
   const killer = new Killer(world, start, plan);
   try {
-    const deeds = await play(plan, { world, group, kim, people, storeFile, killer });
+    const stage = { world, group, kim, people, storeFile, killer };
+    const deeds = await Promise.race([play(plan, stage), killer.endedByItself]);
     await killer.finish();
     const onlooker = await settled(world, storeFile);
     const played: Played = {
@@ -200,13 +201,19 @@ class Killer {
   private total = 0;
   private waiting: (() => void)[] = [];
   private readonly lives: Promise<void>;
+  private fail: (error: Error) => void = () => {};
+  /** Rejects when a desk ended that nobody had killed. */
+  readonly endedByItself = new Promise<never>((_, reject) => {
+    this.fail = reject;
+  });
   private ended = false;
 
   constructor(
     private readonly world: StandIn,
-    private readonly start: () => ChildProcess,
+    private readonly spawn: () => ChildProcess,
     private readonly plan: Plan,
   ) {
+    this.endedByItself.catch(() => {});
     this.lives = this.live();
   }
 
@@ -233,6 +240,14 @@ class Killer {
     if (child === undefined || child.exitCode !== null || child.signalCode !== null) return;
     child.kill("SIGKILL");
     await once(child, "exit");
+  }
+
+  private start(): ChildProcess {
+    const child = this.spawn();
+    child.once("exit", (code) => {
+      if (code !== null) this.fail(new Error(`The desk ended by itself, with status ${code}.`));
+    });
+    return child;
   }
 
   private grant(): void {
