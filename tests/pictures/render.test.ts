@@ -2,7 +2,9 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { briefCard } from "../../src/pictures/brief-card.ts";
 import { labelPicture } from "../../src/pictures/label.ts";
+import { textWidth } from "../../src/pictures/letters.ts";
 import { contentKey, KEPT_PICTURES, renderPng } from "../../src/pictures/render.ts";
+import { fontFamily, WIDTH } from "../../src/pictures/style.ts";
 import { escapeXml } from "../../src/pictures/svg.ts";
 import { wording } from "./examples.ts";
 import { decodePng } from "./pixels.ts";
@@ -44,6 +46,26 @@ describe("a rendered picture", () => {
     expect(renderPng(picture, 60)).not.toBe(first);
   });
 });
+
+test.each(["regular", "bold"] as const)(
+  "%s words are set in the bundled font, not in whatever is there",
+  (weight) => {
+    const word = "HAMBURGEFONTSIVH";
+    const svg =
+      `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} 40" width="${WIDTH}" height="40">` +
+      `<rect width="${WIDTH}" height="40" fill="#ffffff"/>` +
+      `<text x="10" y="30" font-size="20" font-weight="${weight}" font-family="${fontFamily}">${word}</text></svg>`;
+    const { width, height, at } = decodePng(
+      renderPng({ svg, alt: word, width: WIDTH, height: 40, personal: true }, WIDTH),
+    );
+    const inked = [...Array(width).keys()].filter((x) =>
+      [...Array(height).keys()].some((y) => at(x, y)[0] < 128),
+    );
+    // Side bearings and kerning take a few units.
+    const extent = Math.max(...inked) - Math.min(...inked);
+    expect(Math.abs(extent - textWidth(word, 20, weight))).toBeLessThan(6);
+  },
+);
 
 describe("words from people", () => {
   test("cannot become markup", () => {
