@@ -122,14 +122,19 @@ function candidate(rating: RatingName, start: number, parsed: Parsed, at: number
   return { start: Math.min(start, at), end: parsed.end, score, claims: [claim(rating, parsed, at, score)] };
 }
 
-/** "max 9.6 amps", "9.6 amps max": the largest current is that at service-factor load. */
+/** "max 9.6 amps", "9.6 amps max" is the current at service-factor load; "total 1.65 hp" is total horsepower. */
 export function atMost(
   tokens: readonly Token[],
   names: readonly (readonly Name[])[],
   candidates: readonly Candidate[],
 ): Candidate[] {
   const greatest = (at: number) => isWord(tokens[at], "max", "maximum", "maximo", "maximos");
-  return candidates.flatMap((one) => {
+  return candidates.flatMap((one): Candidate[] => {
+    // "total 1.65 hp"
+    if (one.claims.length === 1 && one.claims[0]?.rating === "hp" && isWord(tokens[one.start - 1], "total")) {
+      const claims = one.claims.map((hp) => ({ ...hp, rating: "totalHp" as const }));
+      return [{ ...one, start: one.start - 1, score: one.score + 0.4, claims }];
+    }
     if (one.claims.length !== 1 || one.claims[0]?.rating !== "amps") return [];
     const before = greatest(one.start - 1);
     const after =

@@ -171,6 +171,8 @@ export function fraction(words: Words, at: number): Said | undefined {
     const part = parts[words.word(start)];
     if (part) return { value: 1 / part, end: start + 1 };
   }
+  if (words.word(start) === "quarter" && horses.has(words.word(words.after(start + 1))))
+    return { value: 1 / 4, end: start + 1 };
   const half = halves[words.word(start)];
   if (half !== undefined) return { value: half, end: start + 1 };
   const count = units[words.word(start)];

@@ -111,6 +111,15 @@ function secondValue(
   )
     next += 1;
   const second = scalarsAt(rating, tokens, next).at(-1);
+  // "1-3/4" is one mixed number, not two.
+  const mixed =
+    isMark(joint, "-") &&
+    joint?.glued &&
+    Number.isInteger(first) &&
+    second &&
+    second.value < 1 &&
+    second.end > next + 1;
+  if (mixed) return undefined;
   if (!second || second.value === first || suits(rating, second.value) < 0.8) return undefined;
   // Two speeds: the horsepower at low speed is a small part of that at high speed.
   const low = (rating === "hp" || rating === "totalHp") && isMark(joint, "-") && second.value <= first / 2.5;

@@ -17,6 +17,10 @@ describe("a correction leaves the final value", () => {
     ["Model QX-7714-K, oops, QX-7714-R", { modelNumbers: ["QX-7714-R"] }],
     ["The shaft isn't threaded, it has a keyway in it", { shaft: "keyed" }],
     ["HP is 2 (I said 1.5 earlier, ignore that)", { hp: 2 }],
+    ["rpm I gave was 1725 and that's wrong, 3450", { rpm: [3450] }],
+    ["I thought it was 2hp but the sticker says 1.5", { hp: 1.5 }],
+    ["That 56Y was from the other motor, this one's 48Y", { frame: "48Y" }],
+    ["HP 1.5 crossed out and 1.0 written in pen", { hp: 1 }],
   ])("%s", (text, expected) => {
     expect(read(text).nameplate).toEqual(expected);
   });

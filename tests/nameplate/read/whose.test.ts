@@ -18,6 +18,11 @@ describe("only the label of the motor in question counts", () => {
     ["20,000 gallons, 22 psi, lid o-ring 8.5 inches, motor 1 hp", { hp: 1 }],
     ["installed 06/2015 for $230. 1 hp", { hp: 1 }],
     ["Is 56J the round one? Mine says 56J.", { frame: "56J" }],
+    ["it ran at 12.4 amps before it quit, label 9.6", { amps: [9.6] }],
+    ["your website shows 10.4 amps. my plate says 9.6", { amps: [9.6] }],
+    ["I see 2 stickers: motor 1.5 HP, pump 2.0 HP max", { hp: 1.5 }],
+    ["1) HP 1.5 2) SF 1.1", { hp: 1.5, serviceFactor: 1.1 }],
+    ["1725 Heron Lane. Motor 3/4 hp", { hp: 0.75 }],
   ])("%s", (text, expected) => {
     expect(read(text).nameplate).toEqual(expected);
   });
@@ -45,6 +50,11 @@ describe("facts of the place stay apart from the label", () => {
     ["pastilla de un polo, de 15 amperios", { breakerAmps: 15, breakerPoles: 1 }],
     ["it's wired for 240 volts", { supplyVolts: 240 }],
     ["the outlet is 120", { supplyVolts: 120 }],
+    ["I measured 118 volts at the lugs", { supplyVolts: 118 }],
+    [
+      "breaker_amps;breaker_poles;supply_volts\n30;2;240",
+      { breakerAmps: 30, breakerPoles: 2, supplyVolts: 240 },
+    ],
     ["we pay 31 cents a kwh and run it 8 hours a day", { pricePerKwh: 0.31, hoursPerDay: 8 }],
     ["$0.42 a kilowatt hour", { pricePerKwh: 0.42 }],
     ["The pump is a Marlowe Cascade 340", { pumpModel: "Marlowe Cascade 340" }],
