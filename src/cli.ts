@@ -1,13 +1,17 @@
 import { Command } from "commander";
+import { runBackup } from "./commands/backup.ts";
 import { runCase, runCases } from "./commands/cases.ts";
 import { runChatJson } from "./commands/chat-json.ts";
+import { runCustomerData } from "./commands/customer-data.ts";
 import { runDesk } from "./commands/desk.ts";
+import { runDoctor } from "./commands/doctor.ts";
 import { runExport } from "./commands/export.ts";
 import { runGuide } from "./commands/guide.ts";
 import { runImport } from "./commands/import.ts";
 import { runMatch } from "./commands/match.ts";
 import { runNumbers, runStrike } from "./commands/numbers.ts";
 import { runRead } from "./commands/read.ts";
+import { runRestore } from "./commands/restore.ts";
 import { endKindly } from "./exit.ts";
 import { startTerminal } from "./main.ts";
 
@@ -96,5 +100,31 @@ program
   .command("guide")
   .description("print the label guide: one HTML page with pictures, for paper or phone")
   .action(() => endKindly(runGuide));
+
+program
+  .command("backup <file>")
+  .description("copy the store to a new file, checked, while the desk works")
+  .option("--store <file>", "the SQLite file to copy")
+  .action((file, { store }) => endKindly(() => runBackup(file, store)));
+
+program
+  .command("restore <backup>")
+  .description("put a backup in the place of the store; the one that was there is kept beside it")
+  .option("--stopped", "nothing runs on the store: needed only when it is too damaged to tell")
+  .option("--store <file>", "the SQLite file to replace")
+  .action((backup, options) => endKindly(() => runRestore(backup, options)));
+
+program
+  .command("doctor")
+  .description("look at settings, files, store and Telegram; exit status 1 when something is wrong")
+  .option("--store <file>", "the SQLite file to look at")
+  .action((options) => endKindly(() => runDoctor(options)));
+
+program
+  .command("customer-data [thread]")
+  .description("everything kept of one customer, as JSON")
+  .option("--case <number>", "the customer of this case")
+  .option("--store <file>", "the SQLite file to read")
+  .action((thread, options) => endKindly(() => runCustomerData(thread, options)));
 
 await program.parseAsync();

@@ -10,6 +10,14 @@ export interface Config {
   /** Null without a bot token: the desk runs in the terminal. */
   readonly telegram: TelegramConfig | null;
   readonly logLevel: (typeof logLevels)[number];
+  /** File the log goes to; null: to stderr on Telegram, nowhere in the terminal. */
+  readonly logFile: string | null;
+  /** Threads without activity are erased after that many days; null: never. */
+  readonly keepDays: number | null;
+  /** Messages a minute that are answered at once; more wait and are read together. */
+  readonly limits: { readonly perThread: number; readonly overall: number };
+  /** Where health and metrics are shown; null: nowhere. */
+  readonly http: { readonly host: string; readonly port: number } | null;
 }
 
 export interface TelegramConfig {
@@ -43,12 +51,30 @@ const optional = <T extends z.ZodType>(schema: T) =>
     schema.optional(),
   );
 
+const whole = (fallback: number, least: number, most: number, what: string) =>
+  z.preprocess(
+    (value) => (typeof value === "string" && value.trim() === "" ? undefined : value),
+    z.coerce.number(what).int(what).min(least, what).max(most, what).default(fallback),
+  );
+
 const environmentSchema = z
   .object({
     NAMEPLATE_STORE: path(fromRoot(".local/desk.sqlite")),
     NAMEPLATE_INTENTS: path(fromRoot("intents")),
     NAMEPLATE_DATA: path(fromRoot("data")),
     NAMEPLATE_LOG_LEVEL: z.enum(logLevels).default("info"),
+    NAMEPLATE_LOG: optional(z.string().trim()),
+    NAMEPLATE_KEEP_DAYS: whole(365, 0, 36_500, "a whole number of days, 0 for never erasing by age"),
+    NAMEPLATE_LIMIT_THREAD: whole(20, 3, 10_000, "messages a minute from one customer, 3 or more"),
+    NAMEPLATE_LIMIT_ALL: whole(1200, 10, 1_000_000, "messages a minute from all customers, 10 or more"),
+    NAMEPLATE_HTTP_HOST: z.string().trim().min(1, "an address to listen on").default("127.0.0.1"),
+    NAMEPLATE_HTTP_PORT: optional(
+      z.coerce
+        .number("a port number")
+        .int("a port number")
+        .min(1, "a port number")
+        .max(65_535, "a port number"),
+    ),
     // The token itself never goes into a message.
     NAMEPLATE_TELEGRAM_TOKEN: optional(
       z
@@ -115,6 +141,13 @@ export function readConfig(environment: NodeJS.ProcessEnv = process.env): Config
     intentsFolder: env.NAMEPLATE_INTENTS,
     dataFolder: env.NAMEPLATE_DATA,
     logLevel: env.NAMEPLATE_LOG_LEVEL,
+    logFile: env.NAMEPLATE_LOG ?? null,
+    keepDays: env.NAMEPLATE_KEEP_DAYS === 0 ? null : env.NAMEPLATE_KEEP_DAYS,
+    limits: { perThread: env.NAMEPLATE_LIMIT_THREAD, overall: env.NAMEPLATE_LIMIT_ALL },
+    http:
+      env.NAMEPLATE_HTTP_PORT === undefined
+        ? null
+        : { host: env.NAMEPLATE_HTTP_HOST, port: env.NAMEPLATE_HTTP_PORT },
     telegram: telegramOf(env),
   };
 }

@@ -12,6 +12,8 @@ export class ContentError extends Error {
 /** What people say and what the bot answers. */
 export interface Content {
   readonly wording: Wording;
+  /** What the wording was made of. */
+  readonly texts: Texts;
   readonly intents: readonly IntentDefinition[];
 }
 
@@ -27,7 +29,7 @@ export function loadContent(folder: string): Content {
   ) as unknown as Texts;
   const said = join(folder, "said");
   const intents = listJson(said).map((file) => readJson(join(said, file), intentDefinitionSchema));
-  return { wording: createWording(texts), intents };
+  return { wording: createWording(texts), texts, intents };
 }
 
 function listJson(folder: string): string[] {

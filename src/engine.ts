@@ -1,11 +1,14 @@
 import { caseContent } from "./desk/present.ts";
 import { waitingContent } from "./desk/waiting.ts";
 import { afterMistake, answerCustomer, type Found } from "./engine/customer.ts";
+import { createIntake } from "./engine/intake.ts";
 import { knowing } from "./engine/knowledge.ts";
 import { oneByOne } from "./engine/one-by-one.ts";
+import { sweeper } from "./engine/retention.ts";
 import { actOnCase } from "./engine/staff.ts";
 import { caseOf, eventOf, threadOf } from "./engine/state.ts";
 import { bringOnTime } from "./engine/time.ts";
+import { asOne, type Items } from "./engine/together.ts";
 import type { Engine, EngineParts, Handled, StaffAnswer, StaffItem } from "./engine/types.ts";
 import type { InboxItem } from "./store/store.ts";
 
@@ -33,22 +36,25 @@ export function createEngine(parts: EngineParts): Engine {
     };
   };
 
-  const work = async (item: InboxItem): Promise<Handled> => {
+  const work = async (items: Items): Promise<Handled> => {
+    const item = asOne(items);
+    const handledToo = items.slice(0, -1).map(({ id }) => id);
     for (let left = TRIES; left > 0; left--) {
       const found = await find(item);
       const { change, handled } = await answerCustomer(parts, found).catch((error: unknown) => {
         parts.onTrouble(item, error);
         return afterMistake(parts, found);
       });
-      const committed = await store.commit(change);
+      const committed = await store.commit({ ...change, handledToo });
       if (committed === "done") return handled;
-      if (committed === "seen") return seen(found);
+      if (committed === "seen") return { replies: [], thread: found.thread, assessment: null };
     }
     throw new Error(
       `Message ${item.id} kept being overtaken by others; it is tried again at the next start.`,
     );
   };
-  const seen = ({ thread }: Pick<Found, "thread">): Handled => ({ replies: [], thread, assessment: null });
+  const intake = createIntake({ parts, work, inTurn });
+  const sweep = sweeper(parts, inTurn);
 
   const act = async (item: StaffItem): Promise<StaffAnswer> => {
     const before = await store.actAnswer(item.id);
@@ -70,20 +76,8 @@ export function createEngine(parts: EngineParts): Engine {
 
   return {
     thread: async (id) => threadOf(await store.findThread(id)),
-    handle: (item) =>
-      inTurn(item.threadId, async () =>
-        (await store.receive(item))
-          ? work(item)
-          : seen({ thread: threadOf(await store.findThread(item.threadId)) }),
-      ),
-    catchUp: async () => {
-      const left = await store.unhandled();
-      for (const item of left) {
-        // One that fails again must not keep the others, or the start, waiting.
-        await inTurn(item.threadId, () => work(item)).catch((error: unknown) => parts.onTrouble(item, error));
-      }
-      return left.length;
-    },
+    handle: intake.handle,
+    catchUp: intake.catchUp,
     staff: async (item) => {
       const row = await store.findCase(item.caseId);
       if (!row) return refused("noCase", { id: item.caseId });
@@ -92,7 +86,12 @@ export function createEngine(parts: EngineParts): Engine {
         return refused("mistake");
       });
     },
-    tick: (at) => bringOnTime(parts, at, inTurn),
+    tick: async (at) => {
+      await intake.release(at);
+      const sent = await bringOnTime(parts, at, inTurn);
+      await sweep(at);
+      return sent;
+    },
     waiting: async (at) => waitingContent((await store.openCases()).map(caseOf), at, wording),
     show: async (caseId, at) => {
       const row = await store.findCase(caseId);

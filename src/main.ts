@@ -3,14 +3,17 @@ import { openDesk } from "./compose.ts";
 import { readConfig } from "./config.ts";
 import { showFacts } from "./conversation/speaker.ts";
 import { endKindly } from "./exit.ts";
+import { openLog } from "./ops/log.ts";
 
 /** Starts the desk: the terminal chat on the configured store. */
 export async function startTerminal(
   options: { catalogueFile?: string; storeFile?: string } = {},
 ): Promise<void> {
   const now = () => new Date().toISOString();
-  const desk = await openDesk(readConfig(), {
+  const config = readConfig();
+  const desk = await openDesk(config, {
     ...options,
+    log: await openLog(config, "nowhere"),
     today: now().slice(0, 10),
     onTrouble: ({ id }, error) =>
       process.stderr.write(`Message ${id} could not be handled: ${String(error)}\n`),

@@ -3,6 +3,7 @@ import { z } from "zod";
 import { openDesk } from "../compose.ts";
 import { readConfig } from "../config.ts";
 import type { Thread } from "../conversation/thread.ts";
+import { openLog } from "../ops/log.ts";
 import { answerJsonLines } from "./json-lines.ts";
 import { showMatch } from "./show-match.ts";
 
@@ -20,7 +21,9 @@ export interface ChatFiles {
 /** The `chat --json` surface: messages of any number of threads in, replies with verdict and case out. */
 export async function runChatJson({ catalogueFile, storeFile = ":memory:" }: ChatFiles): Promise<void> {
   const now = () => new Date().toISOString();
-  const desk = await openDesk(readConfig(), {
+  const config = readConfig();
+  const desk = await openDesk(config, {
+    log: await openLog(config, "nowhere"),
     catalogueFile,
     storeFile,
     today: now().slice(0, 10),

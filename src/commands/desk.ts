@@ -1,6 +1,7 @@
 import { deskInTerminal } from "../channels/terminal/desk.ts";
 import { openDesk } from "../compose.ts";
 import { readConfig } from "../config.ts";
+import { openLog } from "../ops/log.ts";
 
 export interface DeskCommandOptions {
   readonly as: string;
@@ -12,7 +13,9 @@ export interface DeskCommandOptions {
 /** The staff's side in this terminal. */
 export async function runDesk({ as, store, beside = false }: DeskCommandOptions): Promise<void> {
   const now = () => new Date().toISOString();
-  const desk = await openDesk(readConfig(), {
+  const config = readConfig();
+  const desk = await openDesk(config, {
+    log: await openLog(config, "nowhere"),
     storeFile: store,
     today: now().slice(0, 10),
     onTrouble: ({ id }, error) => process.stderr.write(`${id} could not be handled: ${String(error)}\n`),

@@ -13,7 +13,7 @@ export interface Known {
 
 /** Knowledge as of an instant; numbers on record are read again only when they have changed. */
 export function knowing(parts: EngineParts): (at: string) => Promise<Known> {
-  const { store, understand, wording, shop, hours } = parts;
+  const { store, understand, wording } = parts;
   let kept: {
     stock: Catalogue;
     version: number;
@@ -29,6 +29,8 @@ export function knowing(parts: EngineParts): (at: string) => Promise<Known> {
       kept = { stock, version, numbers, catalogue: withNumbers(stock, numbers) };
     }
     const { numbers, catalogue } = kept;
+    // Read at each message: they may have been loaded anew.
+    const { shop, hours } = parts;
     const presence = presenceAt(hours, at);
     return {
       knowledge: { understand, wording, catalogue, shop, presence, on: localDate(hours, at) },

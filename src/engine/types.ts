@@ -9,6 +9,7 @@ import type { DeskHours } from "../desk/hours.ts";
 import type { Content } from "../outgoing.ts";
 import type { StaffMember } from "../staff.ts";
 import type { InboxItem, Store } from "../store/store.ts";
+import type { Limits } from "./limits.ts";
 
 /** What the engine is built from; none of it changes while a message is handled. */
 export interface EngineParts {
@@ -19,6 +20,10 @@ export interface EngineParts {
   readonly catalogue: () => Catalogue | Promise<Catalogue>;
   readonly shop: Shop;
   readonly hours: DeskHours;
+  /** More messages a minute than these wait and are read together; unlimited when absent. */
+  readonly limits?: Limits;
+  /** Threads without activity are erased after that many days; never when absent or null. */
+  readonly keepDays?: number | null;
   /** Told of a message or act that made the code throw; must not throw itself. */
   readonly onTrouble: (item: Pick<InboxItem, "id" | "threadId">, error: unknown) => void;
 }

@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync } from "node:fs";
+import { chmodSync, existsSync, mkdirSync } from "node:fs";
 import { dirname } from "node:path";
 import Database from "better-sqlite3";
 import { migrations } from "../migrations.ts";
@@ -11,18 +11,25 @@ export type Db = Database.Database;
  * Opens (or creates) the database and brings its schema up to date. Throws {@link StoreError} when the file
  * cannot be opened, is damaged, or was written by a newer version.
  */
-export function openDatabase(file: string, steps: readonly string[] = migrations): Db {
+export function openDatabase(
+  file: string,
+  steps: readonly string[] = migrations,
+  { keepCopy = true }: { readonly keepCopy?: boolean } = {},
+): Db {
   let db: Db | undefined;
   try {
     if (file !== ":memory:") mkdirSync(dirname(file), { recursive: true });
+    const fresh = file !== ":memory:" && !existsSync(file);
     db = new Database(file);
+    // Customers' words: for the desk's own user only. What SQLite puts beside the file takes its permissions.
+    if (fresh) chmodSync(file, 0o600);
     db.pragma("busy_timeout = 5000");
     toWal(db);
     db.pragma("synchronous = FULL");
     db.pragma("foreign_keys = ON");
     // What a customer had erased must not stay readable in free pages of the file.
     db.pragma("secure_delete = ON");
-    migrate(db, file, steps);
+    migrate(db, file, steps, keepCopy);
     // A file that can only be read is told now, not at the first customer.
     db.exec("BEGIN IMMEDIATE; ROLLBACK");
     return db;
@@ -54,8 +61,8 @@ function toWal(db: Db): void {
 
 const stepsTaken = (db: Db) => db.pragma("user_version", { simple: true }) as number;
 
-/** All missing steps in one transaction, after a copy of the file was put beside it. */
-function migrate(db: Db, file: string, steps: readonly string[]): void {
+/** All missing steps in one transaction, after a copy of the file was put beside it (a copy needs no copy). */
+function migrate(db: Db, file: string, steps: readonly string[], keepCopy: boolean): void {
   const taken = stepsTaken(db);
   if (taken > steps.length) {
     throw new StoreError(
@@ -63,7 +70,7 @@ function migrate(db: Db, file: string, steps: readonly string[]): void {
     );
   }
   if (taken === steps.length) return;
-  if (taken > 0 && file !== ":memory:") copyBefore(db, file, taken);
+  if (taken > 0 && keepCopy && file !== ":memory:") copyBefore(db, file, taken);
   const takeSteps = db.transaction(() => {
     // Read again inside: another process may have taken them while this one waited for the lock.
     const first = stepsTaken(db);

@@ -20,7 +20,7 @@ const meanings: readonly (readonly [code: RegExp, words: string])[] = [
   ],
   [
     /^SQLITE_(?:IOERR|CANTOPEN)/,
-    "the disk does not let the store be read or written. Check that the disk is there, healthy and has space, and that folder and file belong to the desk's user.",
+    "the disk does not let the store be read or written. Check that the disk is there, healthy and has space, and that folder and file belong to the desk's user, or choose another file with --store.",
   ],
 ];
 
