@@ -13,6 +13,7 @@ import { type Log, namesForLog } from "./log.ts";
 import { backoff, type Pace, usualPace } from "./pace.ts";
 import { poll } from "./poller.ts";
 import { Sender } from "./sender.ts";
+import { staffCommands } from "./staff.ts";
 import { StaffGroup } from "./staff-group.ts";
 import type { Station } from "./station.ts";
 import { sweepErased } from "./sweep.ts";
@@ -178,14 +179,18 @@ async function untilAnswered<T>(
   return undefined;
 }
 
-/** The commands people see when they type a slash. */
-async function publishCommands({ api, wording, log }: Station): Promise<void> {
-  const commands = [...customerCommands, "help"].map((command) => ({
-    command,
-    description: wording.say("telegram", `command.${command}`),
-  }));
+/** The commands people see when they type a slash: customers theirs, staff theirs. */
+async function publishCommands({ api, staff, wording, log }: Station): Promise<void> {
+  const listed = (names: readonly string[], key: string) =>
+    names.map((command) => ({ command, description: wording.say("telegram", `${key}.${command}`) }));
   try {
-    await api.setMyCommands(commands, { scope: { type: "all_private_chats" } });
+    await api.setMyCommands(listed([...customerCommands, "help"], "command"), {
+      scope: { type: "all_private_chats" },
+    });
+    if (staff === null) return;
+    await api.setMyCommands(listed(staffCommands, "staffCommand"), {
+      scope: { type: "chat", chat_id: staff.id },
+    });
   } catch (error) {
     log.warn({ failure: describe(error) }, "the list of commands was not published");
   }
@@ -199,6 +204,8 @@ async function tick(station: Station, onDone: () => void, signal: AbortSignal): 
     if (signal.aborted) return;
     try {
       const now = clock.now();
+      // What was left over when the store failed; usually nothing.
+      if ((await store.unhandled()).length > 0) await engine.catchUp();
       await engine.tick(now);
       // Other programs on the same store, as the command line, leave messages for Telegram too.
       onDone();

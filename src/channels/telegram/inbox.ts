@@ -3,7 +3,7 @@ import type { Outgoing } from "../../outgoing.ts";
 import { StoreError } from "../../store/store.ts";
 import type { KeptUpdate } from "../../store/telegram.ts";
 import { describe, failureOf, fatal } from "./failures.ts";
-import { messageOf, updateOf } from "./intake.ts";
+import { itemIdOf, messageOf, updateOf } from "./intake.ts";
 import { backoff } from "./pace.ts";
 import { chatIdOf } from "./refs.ts";
 import { SideBySide } from "./side-by-side.ts";
@@ -126,11 +126,10 @@ export class Inbox {
   /** True when the queue may go on: the updates are handled, or set aside because they cannot be. */
   private async handled(name: string, kept: readonly [Kept, ...Kept[]]): Promise<boolean> {
     const { station, handle, onFatal } = this.parts;
-    const { store, staff, clock, log, engine, nameOf } = station;
+    const { store, staff, clock, log, nameOf } = station;
     const ids = kept.map(({ id }) => id);
     try {
-      // The engine may have stored what it could not finish.
-      if (this.failures.has(name)) await engine.catchUp();
+      if (this.failures.has(name)) await this.catchUp(kept);
       const [first, ...more] = kept.map(({ update }) => update);
       if (first === undefined) return true;
       const outgoing = await handle([first, ...more]);
@@ -154,6 +153,15 @@ export class Inbox {
       log.error(about, "an update cannot be handled and was set aside");
       return this.setAside(name, kept, describe(error));
     }
+  }
+
+  /** After a failure the engine may have stored what it could not finish: it counts as seen, and is not done. */
+  private async catchUp(kept: readonly Kept[]): Promise<void> {
+    const { engine, store } = this.parts.station;
+    await engine.catchUp();
+    const left = new Set((await store.unhandled()).map(({ id }) => id));
+    if (kept.some(({ update }) => left.has(itemIdOf(update))))
+      throw new StoreError("a message is stored and cannot be finished yet");
   }
 
   /** The queue waits a while and is taken up again where it was. */

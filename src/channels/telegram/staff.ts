@@ -13,6 +13,23 @@ import type { StaffGroup } from "./staff-group.ts";
 import type { Station } from "./station.ts";
 import { undelivered } from "./undelivered.ts";
 
+/** What staff can type, in the order of a case's life; the desk reads them, except the one that is this channel's. */
+export const staffCommands = [
+  "waiting",
+  "take",
+  "takeover",
+  "fix",
+  "offer",
+  "back",
+  "close",
+  "reopen",
+  "allclear",
+  "urgency",
+  "case",
+  "undelivered",
+  "help",
+] as const;
+
 /** Something written in the staff group, by somebody, about a case or about none. */
 interface Written {
   readonly update: Update;

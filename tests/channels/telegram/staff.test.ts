@@ -178,6 +178,16 @@ describe("a case in its topic", () => {
 });
 
 describe("the group outside the topics", () => {
+  test("offers staff their commands, each of which the desk knows", async () => {
+    const { world, group, kim } = await withCase();
+    const commands = world.commands(`{"type":"chat","chat_id":${group.id}}`).map(({ command }) => command);
+    expect(commands.length).toBeGreaterThan(10);
+    for (const command of commands) kim.says(`/${command}`);
+    await world.quiet();
+    expect(kim.hears("general")).toHaveLength(commands.length);
+    expect(kim.hears("general").filter((text) => text.startsWith("There is no /"))).toEqual([]);
+  });
+
   test("lists what waits, shows a case, and leaves talk among colleagues alone", async () => {
     const { world, kim } = await withCase();
     kim.says("who brings the cake?");
