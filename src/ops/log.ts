@@ -40,9 +40,11 @@ export function namesWith(key: string): (id: string) => string {
 /** Where an error came from. Its message stays out: it may hold what a customer wrote. */
 export function whereabouts(error: unknown): { readonly error: string; readonly where?: readonly string[] } {
   if (!(error instanceof Error)) return { error: "unknown" };
-  const frames = (error.stack ?? "")
+  const { stack = "", message } = error;
+  const frames = stack
+    .slice(Math.max(0, stack.indexOf(message)) + message.length)
     .split("\n")
-    .filter((line) => /^\s+at /.test(line) && line.includes("/src/"))
+    .filter((line) => /^\s+at .*\/src\/.*:\d+:\d+\)?$/.test(line))
     .map((line) =>
       line
         .trim()
