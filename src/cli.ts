@@ -11,6 +11,7 @@ import { runImport } from "./commands/import.ts";
 import { runMatch } from "./commands/match.ts";
 import { runNumbers, runStrike } from "./commands/numbers.ts";
 import { runRead } from "./commands/read.ts";
+import { runReport } from "./commands/report.ts";
 import { runRestore } from "./commands/restore.ts";
 import { endKindly } from "./exit.ts";
 import { startTerminal } from "./main.ts";
@@ -95,6 +96,16 @@ program
   .option("--spares", "the table of spares instead of the motors")
   .option("--store <file>", "the SQLite file to read")
   .action((options) => endKindly(() => runExport(options)));
+
+program
+  .command("report")
+  .description("what was asked for and not found, where the desk overruled the rules, how long people waited")
+  .option("--days <n>", "so many days back, today among them", "30")
+  .option("--csv", "one row a request")
+  .option("--svg <file>", "as a picture")
+  .option("--png <file>", "as a picture")
+  .option("--store <file>", "the SQLite file to look into")
+  .action((options) => endKindly(() => runReport(options)));
 
 program
   .command("guide")

@@ -17,6 +17,7 @@ import type { Change, InboxItem } from "../store/store.ts";
 import type { Known } from "./knowledge.ts";
 import { briefMessage, rowOf } from "./state.ts";
 import type { EngineParts, Handled } from "./types.ts";
+import { verdictGiven } from "./verdict-record.ts";
 
 /** What a customer's message finds. */
 export interface Found {
@@ -64,6 +65,7 @@ export async function answerCustomer(parts: EngineParts, found: Found): Promise<
     followed.case &&
     presented({ ...followed.case, updatedAt: item.at }, followed.thread, answered.assessment, known);
   const before = shown?.id === last?.id ? last : undefined;
+  const verdict = verdictGiven(found.thread, followed.thread, answered.assessment, shown?.id ?? null);
   const toCase = shown
     ? followed.toCase.map((content): Outgoing => ({ lane: { kind: "case", caseId: shown.id }, content }))
     : [];
@@ -74,6 +76,7 @@ export async function answerCustomer(parts: EngineParts, found: Found): Promise<
       thread: { id: item.threadId, state: JSON.stringify(followed.thread), version },
       ...(shown ? { case: rowOf(shown) } : {}),
       events: followed.events,
+      ...(verdict ? { verdict } : {}),
       outgoing: [
         ...toCustomer(item.threadId, replies, followed.thread.pending),
         ...followed.outgoing,

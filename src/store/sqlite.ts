@@ -8,6 +8,7 @@ import { telegramOf } from "./sqlite/telegram.ts";
 import { threadsOf } from "./sqlite/threads.ts";
 import { inPlainWords } from "./sqlite/trouble.ts";
 import { upkeepOf } from "./sqlite/upkeep.ts";
+import { verdictsOf } from "./sqlite/verdicts.ts";
 import type { Change, Committed, Store } from "./store.ts";
 
 /** Undoes a transaction that found its work done before, or the thread changed. */
@@ -35,6 +36,7 @@ export function storeOn(db: Db): Store {
   const outbox = outboxOf(db);
   const cases = casesOf(db);
   const numbers = numbersOf(db);
+  const verdicts = verdictsOf(db);
 
   const write = db.transaction((change: Change) => {
     const { at, thread } = change;
@@ -53,6 +55,7 @@ export function storeOn(db: Db): Store {
     for (const event of change.events ?? []) cases.addEvent(event);
     if (change.numbers) numbers.edit(change.numbers.edits, change.numbers.by, at);
     for (const row of change.doubted ?? []) numbers.addDoubted(row);
+    if (change.verdict && thread) verdicts.add(change.verdict, thread.id, at);
     for (const message of change.outgoing) outbox.add(message, at);
   });
 
@@ -61,6 +64,7 @@ export function storeOn(db: Db): Store {
     ...outbox.methods,
     ...cases.methods,
     ...numbers.methods,
+    ...verdicts.methods,
     ...linksOf(db),
     stock: stockOf(db),
     telegram: telegramOf(db, outbox.add),

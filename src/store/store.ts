@@ -4,6 +4,7 @@ import type { StaffMember } from "../staff.ts";
 import type { StockStore } from "./stock.ts";
 import type { TelegramStore } from "./telegram.ts";
 import type { UpkeepStore } from "./upkeep.ts";
+import type { GivenVerdict, VerdictRow } from "./verdicts.ts";
 
 /** A message as it came in, stored before anything is done with it. */
 export interface InboxItem {
@@ -99,6 +100,8 @@ export interface Change {
   readonly events?: readonly EventRow[];
   readonly numbers?: { readonly edits: readonly NumberEdit[]; readonly by: StaffMember };
   readonly doubted?: readonly DoubtedRow[];
+  /** The verdict given to the {@link thread} with this. */
+  readonly verdict?: VerdictRow;
   /** Key of what is sent once only. */
   readonly notice?: string;
   readonly outgoing: readonly Outgoing[];
@@ -160,6 +163,8 @@ export interface Store {
   /** Changes whenever {@link Store.numbers} does. */
   readonly numbersVersion: () => Promise<number>;
   readonly doubted: () => Promise<readonly DoubtedRow[]>;
+  /** Verdicts given since that ISO instant, oldest first. */
+  readonly verdicts: (since: string) => Promise<readonly GivenVerdict[]>;
 
   readonly link: (channel: string, link: Link) => Promise<void>;
   readonly unlink: (channel: string, theirs: string) => Promise<void>;

@@ -234,6 +234,19 @@ export function storeContract(name: string, open: () => Opened): void {
       expect(await store.receive(item("update:1", "my number is 555-0100"))).toBe(false);
     });
 
+    test("verdicts are kept with the messages they took, and without the customer after an erasure", async () => {
+      const id = await store.newCaseId();
+      const verdict = { caseId: id, verdict: "drop-in", sku: "A-1", request: '{"totalHp":1.65}' };
+      await store.receive({ ...item("update:1"), threadId: "ben" });
+      await store.receive(item("update:2"));
+      await store.receive({ ...item("update:3"), edited: true });
+      await store.commit(await change({ handled: "update:2", case: row(id), verdict }));
+      expect(await store.verdicts(at)).toEqual([{ ...verdict, at, messages: 1 }]);
+      expect(await store.verdicts("2026-11-25T17:30:00.000+01:00")).toEqual([]);
+      await store.commit(await change({ erase: true }));
+      expect(await store.verdicts(at)).toEqual([{ ...verdict, caseId: null, at, messages: 1 }]);
+    });
+
     test("after an erasure nothing that was read before can be written back", async () => {
       await store.commit(await change());
       const old = await change({ outgoing: [told("from before")] });
