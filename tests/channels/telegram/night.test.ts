@@ -82,3 +82,20 @@ test("an evening, a night, one digest at opening, one tap to take", async () => 
   expect((await store.findCase(Number(danger)))?.state).toBe("taken");
   expect(bea.hears().at(-1)).toContain("Kim at the desk");
 });
+
+test("a group that is told to wait does not keep the alert from the person on call", async () => {
+  const { world, group } = await openTown({ start: NIGHT, over: { onCall: 500_000_003 } });
+  const noor = world.addUser({ first_name: "Noor" });
+  noor.starts();
+  await world.quiet();
+  world.faults.plan(
+    "sendMessage",
+    { kind: "too many requests", retryAfterSeconds: 3 },
+    { times: 2, when: ({ chat_id }) => chat_id === group.id },
+  );
+  const began = performance.now();
+  world.addUser({ first_name: "Ada" }).says("there is smoke coming out of the motor");
+  await world.until(() => noor.hears().some((text) => text.startsWith("DANGER (fire)")));
+  expect(performance.now() - began).toBeLessThan(2500);
+  expect(group.sees("general").filter(({ byBot }) => byBot)).toEqual([]);
+});
