@@ -47,6 +47,11 @@ const running = startTelegram({
   },
 });
 process.once("SIGTERM", running.stop);
+// Whoever plays the evening may be ended too; nobody would end this process then.
+const parent = process.ppid;
+setInterval(() => {
+  if (process.ppid !== parent) process.exit();
+}, 500).unref();
 await running.ended;
 await desk.close();
 
