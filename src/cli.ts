@@ -1,27 +1,14 @@
 import { Command } from "commander";
-import { runBackup } from "./commands/backup.ts";
-import { runCase, runCases } from "./commands/cases.ts";
-import { runChatJson } from "./commands/chat-json.ts";
-import { runCustomerData } from "./commands/customer-data.ts";
-import { runDesk } from "./commands/desk.ts";
-import { runDoctor } from "./commands/doctor.ts";
-import { runExport } from "./commands/export.ts";
-import { runGuide } from "./commands/guide.ts";
-import { runImport } from "./commands/import.ts";
-import { runMatch } from "./commands/match.ts";
-import { runNumbers, runStrike } from "./commands/numbers.ts";
-import { runRead } from "./commands/read.ts";
-import { runReport } from "./commands/report.ts";
-import { runRestore } from "./commands/restore.ts";
 import { endKindly } from "./exit.ts";
-import { startTerminal } from "./main.ts";
+
+// Each command is loaded when it is called: most need only a part of the program.
 
 const program = new Command("nameplate").description("From a worn nameplate to the motor that replaces it.");
 
 program
   .command("read")
   .description("read messages: JSON lines {id, text} in, readings out")
-  .action(() => endKindly(runRead));
+  .action(() => endKindly(async () => (await import("./commands/read.ts")).runRead()));
 
 program
   .command("match")
@@ -29,7 +16,7 @@ program
   .requiredOption("--catalogue <file>", "the stock, as CSV")
   .option("--all", "list the motors ruled out as well")
   .option("--on <date>", "date the sale rule is judged on, YYYY-MM-DD (default: today)")
-  .action((options) => endKindly(() => runMatch(options)));
+  .action((options) => endKindly(async () => (await import("./commands/match.ts")).runMatch(options)));
 
 program
   .command("chat")
@@ -39,20 +26,26 @@ program
   .option("--store <file>", "keep threads and cases in this SQLite file")
   .action(({ json, catalogue, store }) => {
     const files = { catalogueFile: catalogue, storeFile: store };
-    return endKindly(() => (json ? runChatJson(files) : startTerminal(files)));
+    return endKindly(async () =>
+      json
+        ? (await import("./commands/chat-json.ts")).runChatJson(files)
+        : (await import("./main.ts")).startTerminal(files),
+    );
   });
 
 program
   .command("cases")
   .description("what waits on the desk, most urgent first")
   .option("--store <file>", "the SQLite file to look into")
-  .action(({ store }) => endKindly(() => runCases(store)));
+  .action(({ store }) => endKindly(async () => (await import("./commands/cases.ts")).runCases(store)));
 
 program
   .command("case <number>")
   .description("one case with its brief and history")
   .option("--store <file>", "the SQLite file to look into")
-  .action((number, { store }) => endKindly(() => runCase(number, store)));
+  .action((number, { store }) =>
+    endKindly(async () => (await import("./commands/cases.ts")).runCase(number, store)),
+  );
 
 program
   .command("desk")
@@ -60,7 +53,7 @@ program
   .option("--as <name>", "who sits here; customers see this name", "The desk")
   .option("--beside", "another channel delivers the desk's messages; show only answers here")
   .option("--store <file>", "the SQLite file to work on")
-  .action((options) => endKindly(() => runDesk(options)));
+  .action((options) => endKindly(async () => (await import("./commands/desk.ts")).runDesk(options)));
 
 const numbers = program
   .command("numbers")
@@ -68,14 +61,18 @@ const numbers = program
   .option("--csv", "as CSV")
   .option("--came-back", "instead, the findings that had spoken for motors that came back as wrong")
   .option("--store <file>", "the SQLite file to look into")
-  .action((options) => endKindly(() => runNumbers(options)));
+  .action((options) => endKindly(async () => (await import("./commands/numbers.ts")).runNumbers(options)));
 
 numbers
   .command("strike <place>")
   .description("take one off the record, by its place in the list")
   .option("--as <name>", "who does it", "The desk")
   .option("--store <file>", "the SQLite file to work on")
-  .action((place, _, command) => endKindly(() => runStrike(place, command.optsWithGlobals())));
+  .action((place, _, command) =>
+    endKindly(async () =>
+      (await import("./commands/numbers.ts")).runStrike(place, command.optsWithGlobals()),
+    ),
+  );
 
 program
   .command("import [file]")
@@ -87,7 +84,9 @@ program
   .option("--spares", "the table of spares instead of the motors")
   .option("--all", "show every finding, not the first 20 of each kind")
   .option("--store <file>", "the SQLite file to write into")
-  .action((file, options) => endKindly(() => runImport(file, options)));
+  .action((file, options) =>
+    endKindly(async () => (await import("./commands/import.ts")).runImport(file, options)),
+  );
 
 program
   .command("export")
@@ -95,7 +94,7 @@ program
   .option("--pumps", "the table of pumps instead of the motors")
   .option("--spares", "the table of spares instead of the motors")
   .option("--store <file>", "the SQLite file to read")
-  .action((options) => endKindly(() => runExport(options)));
+  .action((options) => endKindly(async () => (await import("./commands/export.ts")).runExport(options)));
 
 program
   .command("report")
@@ -105,37 +104,43 @@ program
   .option("--svg <file>", "as a picture")
   .option("--png <file>", "as a picture")
   .option("--store <file>", "the SQLite file to look into")
-  .action((options) => endKindly(() => runReport(options)));
+  .action((options) => endKindly(async () => (await import("./commands/report.ts")).runReport(options)));
 
 program
   .command("guide")
   .description("print the label guide: one HTML page with pictures, for paper or phone")
-  .action(() => endKindly(runGuide));
+  .action(() => endKindly(async () => (await import("./commands/guide.ts")).runGuide()));
 
 program
   .command("backup <file>")
   .description("copy the store to a new file, checked, while the desk works")
   .option("--store <file>", "the SQLite file to copy")
-  .action((file, { store }) => endKindly(() => runBackup(file, store)));
+  .action((file, { store }) =>
+    endKindly(async () => (await import("./commands/backup.ts")).runBackup(file, store)),
+  );
 
 program
   .command("restore <backup>")
   .description("put a backup in the place of the store; the one that was there is kept beside it")
   .option("--stopped", "nothing runs on the store: needed only when it is too damaged to tell")
   .option("--store <file>", "the SQLite file to replace")
-  .action((backup, options) => endKindly(() => runRestore(backup, options)));
+  .action((backup, options) =>
+    endKindly(async () => (await import("./commands/restore.ts")).runRestore(backup, options)),
+  );
 
 program
   .command("doctor")
   .description("look at settings, files, store and Telegram; exit status 1 when something is wrong")
   .option("--store <file>", "the SQLite file to look at")
-  .action((options) => endKindly(() => runDoctor(options)));
+  .action((options) => endKindly(async () => (await import("./commands/doctor.ts")).runDoctor(options)));
 
 program
   .command("customer-data [thread]")
   .description("everything kept of one customer, as JSON")
   .option("--case <number>", "the customer of this case")
   .option("--store <file>", "the SQLite file to read")
-  .action((thread, options) => endKindly(() => runCustomerData(thread, options)));
+  .action((thread, options) =>
+    endKindly(async () => (await import("./commands/customer-data.ts")).runCustomerData(thread, options)),
+  );
 
 await program.parseAsync();
