@@ -32,3 +32,9 @@ export function pause(clock: Clock, ms: number, signal?: AbortSignal): Promise<v
 export function later(at: string, ms: number): string {
   return new Date(Date.parse(at) + ms).toISOString();
 }
+
+/** Resolves once the signal is aborted. */
+export function aborted(signal: AbortSignal): Promise<void> {
+  if (signal.aborted) return Promise.resolve();
+  return new Promise((resolve) => signal.addEventListener("abort", () => resolve(), { once: true }));
+}

@@ -5,9 +5,9 @@ import type { KeptUpdate } from "../../store/telegram.ts";
 import { describe, failureOf, fatal } from "./failures.ts";
 import { itemIdOf, messageOf, updateOf } from "./intake.ts";
 import { backoff } from "./pace.ts";
-import { chatIdOf } from "./refs.ts";
 import { SideBySide } from "./side-by-side.ts";
 import type { Station } from "./station.ts";
+import { showTyping } from "./typing.ts";
 
 export interface InboxParts {
   readonly station: Station;
@@ -55,7 +55,7 @@ export class Inbox {
 
   private async workOff(name: string): Promise<void> {
     const queue = this.queues.get(name) ?? [];
-    const notTyping = this.showTyping(name);
+    const notTyping = showTyping(this.parts.station, name);
     try {
       await this.workThrough(name, queue);
     } catch (error) {
@@ -207,21 +207,6 @@ export class Inbox {
     }
     this.failures.delete(name);
     return true;
-  }
-
-  /** "Typing" for whoever waits longer than a moment, repeated because Telegram shows it for five seconds. */
-  private showTyping(name: string): () => void {
-    const { api, clock, pace, staff } = this.parts.station;
-    const chat = chatIdOf(name);
-    if (chat === undefined || chat === staff?.id || chat < 0) return () => {};
-    let takeBack = () => {};
-    const show = () => {
-      // Only a courtesy: nothing depends on its arriving.
-      api.sendChatAction(chat, "typing").catch(() => {});
-      takeBack = clock.after(4500, show);
-    };
-    takeBack = clock.after(pace.typingAfter, show);
-    return () => takeBack();
   }
 }
 

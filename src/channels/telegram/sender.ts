@@ -1,8 +1,9 @@
-import { type Lane, laneKey, laneOfKey, type Outgoing } from "../../outgoing.ts";
+import { type Lane, laneKey, laneOfKey } from "../../outgoing.ts";
 import type { OutboxItem } from "../../store/store.ts";
 import { later } from "./clock.ts";
 import { deliver, NoAddress, type Progress } from "./deliver.ts";
 import { describe, type Failure, failureOf, fatal } from "./failures.ts";
+import { wordAbout } from "./given-up.ts";
 import { backoff } from "./pace.ts";
 import { chatIdOf } from "./refs.ts";
 import { SideBySide } from "./side-by-side.ts";
@@ -158,7 +159,7 @@ export class Sender {
   ): Promise<void> {
     const { store, clock } = this.station;
     const together = failure.kind === "shut-out" ? items : [item];
-    const told = await this.wordAbout(item, together.length, failure);
+    const told = await wordAbout(this.station, item, together.length, failure);
     await store.telegram.parkAndTell(
       together.map(({ id }) => id),
       error,
@@ -167,36 +168,6 @@ export class Sender {
     );
     for (const { id } of together) this.progress.delete(id);
     this.wake();
-  }
-
-  private async wordAbout(
-    { lane, content }: OutboxItem,
-    count: number,
-    failure: Failure,
-  ): Promise<readonly Outgoing[]> {
-    const { store, wording } = this.station;
-    if (lane.kind === "desk" || lane.kind === "on-call") return [];
-    const words = content.text.replace(/\s+/g, " ").trim().slice(0, 120);
-    const why = wording.say(
-      "telegram",
-      failure.kind === "shut-out" ? "undelivered.shutOut" : "undelivered.refused",
-    );
-    if (lane.kind === "case") {
-      return [
-        {
-          lane: { kind: "desk" },
-          content: { text: wording.say("telegram", "undelivered.case", { id: lane.caseId, words }) },
-        },
-      ];
-    }
-    const row = await store.latestCase(lane.threadId);
-    if (row === undefined || row.state === "closed") return [];
-    return [
-      {
-        lane: { kind: "case", caseId: row.id },
-        content: { text: wording.say("telegram", "undelivered.customer", { count, why, words }) },
-      },
-    ];
   }
 
   private waitFor({ lane, retryAt }: OutboxItem): number {

@@ -2,10 +2,11 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, expect, test } from "vitest";
+import { openStandIn } from "../../../src/channels/telegram/stand-in/stand-in.ts";
 import { openSqliteStore } from "../../../src/store/sqlite.ts";
 import { LABEL } from "../../desk/evening.ts";
 import { gate } from "./stand-in/world.ts";
-import { openTown } from "./town.ts";
+import { openTown, token } from "./town.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "stopping-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -99,4 +100,14 @@ test("an answer that is lost on the way is the one case of a repeat", async () =
   const [one, two, three] = ada.hears();
   expect(two).toBe(one);
   expect(three).toContain("motor desk");
+});
+
+test("a desk that Telegram has not answered yet stops at once", async () => {
+  const hanging = await openStandIn({ token, now: () => new Date().toISOString() });
+  hanging.faults.plan("getMe", { kind: "silence" });
+  const { world, stop } = await openTown({ world: hanging });
+  await world.until(() => world.calls.of("getMe").length === 1);
+  const began = performance.now();
+  await stop();
+  expect(performance.now() - began).toBeLessThan(1000);
 });
