@@ -50,13 +50,16 @@ export const horsepower: Cell<number> = {
   show: (value) => (DIGITS.test(String(value)) ? String(value) : asFraction(value)),
 };
 
-/** A value with endless decimals, as the fraction it came from: 1/3, 1-2/3. */
+/** A value with endless decimals, as the fraction it came from: 1/3, 1-2/3, 5/3. */
 function asFraction(value: number): string {
   const whole = Math.floor(value);
   for (let parts = 3; parts <= 999; parts++) {
-    const count = Math.round((value - whole) * parts);
-    const written = `${whole === 0 ? "" : `${whole}-`}${count}/${parts}`;
-    if (fraction(written) === value) return written;
+    const mixed = `${whole}-${Math.round((value - whole) * parts)}/${parts}`;
+    // Told apart by their last digit: 1 + 2/3 is not 5/3 to a computer.
+    const found = [mixed, `${Math.round(value * parts)}/${parts}`].find(
+      (written) => fraction(written) === value,
+    );
+    if (found !== undefined) return found.replace(/^0-/, "");
   }
   return value.toFixed(9);
 }
