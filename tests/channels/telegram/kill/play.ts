@@ -168,7 +168,7 @@ async function doDeed(
       return;
     case "presses":
       await world.until(() => person.sees().some(({ buttons }) => buttons.flat().includes(deed.button)), {
-        withinMs: 60_000,
+        withinMs: 240_000,
       });
       person.presses(deed.button);
   }
@@ -176,7 +176,7 @@ async function doDeed(
 
 /** Resolves when the desk has done all it can; throws when it does not get there. */
 async function settled(world: StandIn, storeFile: string): Promise<Onlooker> {
-  const deadline = Date.now() + 120_000;
+  const deadline = Date.now() + 240_000;
   while (!existsSync(storeFile)) await pause(20);
   for (;;) {
     // A file of which the schema is not there yet cannot be asked.
