@@ -27,6 +27,7 @@ const stockWords = [
 /** A clause that asks about the trade, not about this label: "is 56Y the same as 48Y?". */
 export function asksGenerally(context: Context, clause: Clause): boolean {
   const { tokens, stated } = context;
+  if (clause.opener && pointsOut(context, clause)) return false;
   if (!clause.opener && !goesOnAsking(context, clause) && !opensWithIf(context, clause)) return false;
   if (cuesIn(context, clause.start, clause.end, "home").some(({ phrase }) => !plainNouns.has(phrase)))
     return false;
@@ -47,14 +48,33 @@ export function asksGenerally(context: Context, clause: Clause): boolean {
   // "Is it bad that the sticker says 60 Hz?" states it all the same.
   const states = words.some(
     (token, at) =>
-      isWord(token, "sticker", "label", "plate", "tag", "nameplate", "placa", "etiqueta") &&
-      isWord(words[at + 1], "says", "reads", "shows", "dice"),
+      isWord(
+        token,
+        "sticker",
+        "label",
+        "plate",
+        "tag",
+        "nameplate",
+        "placa",
+        "etiqueta",
+        "it",
+        "mine",
+        "motor",
+        "this",
+      ) && isWord(words[at + 1], "says", "reads", "shows", "dice", "lists"),
   );
   if (states && ratings.size > 0) return false;
   // "Could it be 2.2? That's what it says."
   const next = context.sentences[clause.sentence + 1]?.[0];
   if (next && isWord(tokens[next.start], "thats") && isWord(tokens[next.start + 1], "what")) return false;
   return isQuestion(context, clause.sentence) || general;
+}
+
+/** "What's on there now is a 1.5 hp": no question, though it opens as one. */
+function pointsOut(context: Context, clause: Clause): boolean {
+  const words = context.tokens.slice(clause.start, clause.end);
+  if (isQuestion(context, clause.sentence) || !isWord(words[0], "what", "whats", "which")) return false;
+  return words.slice(2).some((token) => isWord(token, "is", "are", "says", "reads"));
 }
 
 function opensWithIf({ tokens, sentences }: Context, clause: Clause): boolean {

@@ -1,4 +1,5 @@
 import { questionOpeners } from "./cues.ts";
+import type { Entity } from "./entities.ts";
 import type { Cue, CueKind } from "./findCues.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 
@@ -60,14 +61,21 @@ const starters = new Set([
 
 const openers = new Set(questionOpeners);
 
-export function clausesOf(tokens: readonly Token[], cues: readonly Cue[]): Clause[] {
+export function clausesOf(
+  tokens: readonly Token[],
+  cues: readonly Cue[],
+  entities: readonly Entity[],
+): Clause[] {
+  const told = new Set(entities.map(({ start }) => start));
   const subjects = new Set(cues.filter(({ kind }) => subjectKinds.has(kind)).map(({ start }) => start));
   const clauses: Clause[] = [];
   let start = 0;
   let sentence = 0;
   for (let at = 0; at <= tokens.length; at++) {
     const end =
-      at === tokens.length ? { closing: "", sentence: true, words: true } : boundary(tokens, at, subjects);
+      at === tokens.length
+        ? { closing: "", sentence: true, words: true }
+        : (boundary(tokens, at, subjects) ?? (told.has(at) ? tellingApart : undefined));
     if (!end || (end.words && at === start && at < tokens.length)) continue;
     if (at > start)
       clauses.push({
@@ -76,7 +84,7 @@ export function clausesOf(tokens: readonly Token[], cues: readonly Cue[]): Claus
         sentence,
         closing: end.closing,
         lines: 0,
-        opener: opens(tokens, start, at),
+        opener: clauses.at(-1)?.closing !== ")" && opens(tokens, start, at),
       });
     const token = tokens[at];
     const last = clauses.at(-1);
@@ -97,6 +105,8 @@ interface Boundary {
   /** The boundary is a word, which belongs to the clause it opens. */
   readonly words: boolean;
 }
+
+const tellingApart: Boundary = { closing: "", sentence: false, words: true };
 
 function boundary(tokens: readonly Token[], at: number, subjects: ReadonlySet<number>): Boundary | undefined {
   const [token, next] = [tokens[at], tokens[at + 1]];

@@ -113,9 +113,12 @@ function fill(
 
 /** "Left column: HP, Volts. Right column: 1, 230": a few words and a colon may stand before the values. */
 function afterHeading(tokens: readonly Token[], from: number): number {
-  for (let at = from; at < from + 7; at++) {
+  for (let at = from; at < from + 9; at++) {
     const token = tokens[at];
     if (isMark(token, ":") && at > from) return at + 1;
+    const told =
+      at > from + 2 && isWord(tokens[at - 1], "reads", "read", "says", "say", "are", "is", "has", "goes");
+    if (told && token?.kind === "number") return at;
     if (token?.kind !== "word" && token?.kind !== "break" && !isMark(token, ".", ",", ":")) break;
   }
   return from;

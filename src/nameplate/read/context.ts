@@ -1,5 +1,6 @@
 import type { Claim } from "./candidate.ts";
 import { type Clause, clausesOf } from "./clauses.ts";
+import { type Entity, findEntities } from "./entities.ts";
 import { type Cue, type CueKind, findCues } from "./findCues.ts";
 import type { Name } from "./naming.ts";
 import { Ordered } from "./ordered.ts";
@@ -11,6 +12,8 @@ export interface Context {
   readonly names: readonly (readonly Name[])[];
   readonly cues: Ordered<Cue>;
   readonly stated: Ordered<Claim>;
+  /** Motors told apart in the message; none unless there are two or more. */
+  readonly entities: Ordered<Entity>;
   readonly clauses: readonly Clause[];
   /** For every token, the index of its clause. */
   readonly clauseAt: readonly number[];
@@ -25,8 +28,13 @@ export function contextOf(
   names: readonly (readonly Name[])[],
   stated: readonly Claim[],
 ): Context {
-  const cues = new Ordered(findCues(tokens));
-  const clauses = clausesOf(tokens, cues.all);
+  const named = findEntities(tokens);
+  const entities = new Ordered(new Set(named.map(({ key }) => key)).size > 1 ? named : []);
+  // In "the one for the waterfall … the one for the spa" a motor is told apart; no waterfall has the figure.
+  const inEntity = ({ kind, start }: Cue) =>
+    kind === "thing" && entities.before(start + 1, 1).some(({ end }) => start < end);
+  const cues = new Ordered(findCues(tokens).filter((cue) => !inEntity(cue)));
+  const clauses = clausesOf(tokens, cues.all, entities.all);
   const clauseAt: number[] = [];
   const sentenceAt: number[] = [];
   const sentences: Clause[][] = [];
@@ -40,7 +48,17 @@ export function contextOf(
     clauseAt.push(index);
     sentenceAt.push(clauses[index]?.sentence ?? 0);
   }
-  return { tokens, names, cues, stated: new Ordered(stated), clauses, clauseAt, sentenceAt, sentences };
+  return {
+    tokens,
+    names,
+    cues,
+    stated: new Ordered(stated),
+    entities,
+    clauses,
+    clauseAt,
+    sentenceAt,
+    sentences,
+  };
 }
 
 export function cuesOf({ cues }: Context, ...kinds: readonly CueKind[]): Cue[] {

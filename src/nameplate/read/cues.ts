@@ -32,7 +32,7 @@ export const otherThings: readonly string[] = list(`
   sprinkler pump, irrigation pump, relay, contactor, wire nut,
   conduit, multiport, vacuum, sweep, pressure washer, treadmill, tractor, mower, vfd box,
   controller, control box, automation, spare one, spare motor, the pump itself, pump case, pump
-  cover, tapa, carcasa de la bomba, cuerpo de la bomba, fuente, ventilador, thermal protector, golf cart, rental, cabin, gauge, log, maintenance log, the spare, a spare, house number, address, gate code, zip, zip code, order number, order, account, ticket, flyer, inverter, battery, batteries, panels, solar panels, charger, car, truck, stove, oven, microwave, fridge, refrigerator, freezer, television, shore power, berth, catalog says, catalogue says, catalog lists, your site, the site
+  cover, tapa, carcasa de la bomba, cuerpo de la bomba, fuente, ventilador, thermal protector, golf cart, rental, cabin, gauge, log, maintenance log, listing, the listing, the quote, their quote, quote i got, the estimate, the ad, ad says, spec sheet, the spare, a spare, house number, address, gate code, zip, zip code, order number, order, account, ticket, flyer, inverter, battery, batteries, panels, solar panels, charger, car, truck, stove, oven, microwave, fridge, refrigerator, freezer, television, shore power, berth, catalog says, catalogue says, catalogue page, tracking no, tracking number, tracking, winding resistance, catalog lists, your site, the site
 `);
 
 /** People whose equipment is not in question; they count with a possessive or a verb of having. */
@@ -56,7 +56,7 @@ export const earlierCues: readonly string[] = list(`
   used to, used to have, used to be, previously, previous, previous one, previous motor, the one
   before, one before, before that, before this, earlier motor, earlier one, original one,
   originally, original motor, the original, first one was, first was, 2nd was, second was, second,
-  last one was, last motor, old one was, old motor was, old pump was, old pump had, old
+  last one was, last motor, prior claim, prior motor, prior unit, prior one, former motor, former unit, swapped a, swapped out a, took out a, old one was, old motor was, old pump was, old pump had, old
   one had, old motor had, years ago, years back, back in, replaced a, replaced in, had put, i put, i had put, i had typed, i had it as, i had it at, i had said, i typed, i wrote, i said, i told, id said, had typed, had written, had said, told you, sent
   before, said before, earlier i, antes tenia, antes era, el anterior, la anterior, anterior, el
   viejo era, el original, yo dije, dije, habia puesto, puse, escribi, the one you shipped, one you
@@ -64,7 +64,7 @@ export const earlierCues: readonly string[] = list(`
   bought a, one i bought, replacement i got, i returned, came with, came originally, like i typed,
   like i said, i first said, first said, would have told, would have said, would have guessed, would
   have been, old house, last house, other house, other pool, other pump, other motor, other one,
-  another pump, another motor, my other, otra bomba, otro motor, el otro, la otra, previous owner, prior owner, former owner, last owner, the builder, last pump, last pump was, last motor was, my last, i thought, thought it was, i assumed, i guessed, i figured, yo pense, pense que, crei que, thought, someone wrote, somebody wrote
+  another pump, another motor, my other, otra bomba, otro motor, el otro, la otra, previous owner, prior owner, former owner, last owner, the builder, last pump, last pump was, last motor was, my last one, my last motor, my last pump, i thought, thought it was, i assumed, i guessed, i figured, yo pense, pense que, crei que, thought, someone wrote, somebody wrote
 `);
 
 /** Figures of a motor somebody would like, is offered or imagines. */
@@ -101,7 +101,7 @@ export const generalQuestionCues: readonly string[] = list(`
   why is, how many, how much, in general, work on, run on, enough, too much, lo mismo, la
   diferencia, diferencia, significa, quiere decir, cuantos, es igual, matter, generally, supposed to
   be, in theory, hypothetically, convert, fit a, fits a, work with, por que, que es, cual es, how do
-  i, how come, ok to, okay to, safe to, legal, allowed, curious, wondering, wonder if, do all, are
+  i, ever, or nah, how come, ok to, okay to, safe to, legal, allowed, curious, wondering, wonder if, do all, are
   all, is it true, ever make, make them, exist, if a, a motor rated, generally speaking, do i need, equivale, equivalen, por curiosidad, how long, how big, how often, how old, how hot, how fast, cuanto dura, in stock, available, according to, normal
 `);
 
@@ -127,6 +127,16 @@ export const deadCues: readonly string[] = list(`
   noisy, leaking, trips, need replacing, needs replacing, needs replacement, need to replace,
   replacing, quemado, quemo, muerto, murio, no arranca, no prende, no sirve, no funciona,
   descompuesto, malo, mala, problem, this is the one, the one i need, replace this, the one
+`);
+
+/** Said of a motor or figure just named, it does not count. */
+export const dismissalCues: readonly string[] = list(`
+  leave that alone, leave it alone, leave that one alone, leave that be, not the one, aint the one, isnt the one, aint it, isnt it,
+  none of em is, none of em are, none of them is, none of them are, none of those, discarded, thrown out, threw it
+  out, threw that out, threw it away, got rid of it, got rid of that, in the trash, scrapped, unrelated, not relevant,
+  irrelevant, nothing to do with, not asking about, not asking on, not what im asking, doesnt count, dont count, not
+  part of this, skip that one, never mind that one, nevermind that one, forget that one, different motor, different
+  pump, not this motor, not this one, not the motor, not mine, ese no, no es ese, no es la mia, no es el mio, no cuenta
 `);
 
 /** Numbers and letters by which several motors in one message are told apart: pump 1, motor B. */

@@ -1,6 +1,7 @@
 import {
   aliveCues,
   deadCues,
+  dismissalCues,
   earlierCues,
   generalQuestionCues,
   havingWords,
@@ -17,6 +18,7 @@ import {
   partialPhrases,
   retractionPhrases,
 } from "./lexicon.ts";
+import { isLabelWord } from "./naming.ts";
 import { PhraseBook } from "./phrases.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 
@@ -30,6 +32,7 @@ export type CueKind =
   | "general"
   | "alive"
   | "dead"
+  | "dismissal"
   | "correction"
   | "retraction"
   | "negator"
@@ -55,6 +58,7 @@ const listed: readonly (readonly [CueKind, readonly string[]])[] = [
   ["general", generalQuestionCues],
   ["alive", aliveCues],
   ["dead", deadCues],
+  ["dismissal", dismissalCues],
   ["correction", correctionPhrases],
   ["retraction", retractionPhrases],
   ["negator", negators],
@@ -74,6 +78,12 @@ export function findCues(tokens: readonly Token[]): Cue[] {
   const cues: Cue[] = [];
   const covered = new Map<CueKind, number>();
   for (let at = 0; at < tokens.length; at++) {
+    if (isWord(tokens[at], "one") && isWord(tokens[at + 1], "on") && isWord(tokens[at + 3], "motor"))
+      cues.push({ kind: "home", start: at, end: at + 4, phrase: "one on it" });
+    const elsewhere = paperElsewhere(tokens, at);
+    if (elsewhere) cues.push({ kind: "thing", start: at, end: elsewhere, phrase: "one before" });
+    const earlier = beforeThis(tokens, at);
+    if (earlier) cues.push({ kind: "earlier", start: at, end: earlier, phrase: "one before" });
     // "in place of my 1.5 hp"
     if (isWord(tokens[at], "my", "our", "mi") && tokens[at + 1]?.kind === "number")
       cues.push({ kind: "home", start: at, end: at + 1, phrase: "my" });
@@ -89,7 +99,8 @@ export function findCues(tokens: readonly Token[]): Cue[] {
     for (const match of book.matchesAt(tokens, at).reverse())
       for (const { kind, phrase } of match.found) {
         if ((covered.get(kind) ?? -1) > at) continue;
-        if (kind === "person" && !owns(tokens, match.end, phrase)) continue;
+        if (kind === "person" && !owns(tokens, match.end, phrase) && !isOwnedBy(tokens, match.start))
+          continue;
         covered.set(kind, match.end);
         cues.push({ kind, start: match.start, end: match.end, phrase });
       }
@@ -97,7 +108,42 @@ export function findCues(tokens: readonly Token[]): Cue[] {
   return cues;
 }
 
+const ofMotor =
+  /^(?:motor|motors|pump|bomba|side|top|back|bottom|end|front|unit|it|this|that|mine|dead|old|burnt|burned|bad|broken|can|body|bell|left|right|other|same|actual|current|real|thing|one|label|plate|sticker|tag|nameplate|pool|line|first|second|last|frame|cover)$/;
+
+/** "the sticker on the timer", "the one on the panel door": papers of other things. */
+function paperElsewhere(tokens: readonly Token[], at: number): number | undefined {
+  if (!isWord(tokens[at], "one", "sticker", "label", "plate", "tag", "etiqueta", "placa")) return undefined;
+  if (!isWord(tokens[at + 1], "on", "inside", "from", "del", "de", "en")) return undefined;
+  const article = isWord(tokens[at + 2], "the", "my", "our", "la", "el", "mi");
+  if (!article && !isWord(tokens[at + 1], "del")) return undefined;
+  const noun = tokens[at + (article ? 3 : 2)];
+  if (isLabelWord(noun?.norm ?? "")) return undefined;
+  return noun?.kind === "word" && !ofMotor.test(noun.norm) ? at + (article ? 4 : 3) : undefined;
+}
+
+/** "the motor before this one", "the unit that came before it". */
+function beforeThis(tokens: readonly Token[], at: number): number | undefined {
+  if (!isWord(tokens[at], "motor", "pump", "unit", "one", "label", "bomba")) return undefined;
+  for (let next = at + 1; next < at + 5; next++) {
+    if (
+      isWord(tokens[next], "before", "anterior", "antes") &&
+      isWord(tokens[next + 1], "this", "that", "it", "mine", "de", "a")
+    )
+      return isWord(tokens[next + 2], "one") ? next + 3 : next + 2;
+    if (!isWord(tokens[next], "that", "which", "was", "there", "we", "had", "came", "que", "habia"))
+      return undefined;
+  }
+  return undefined;
+}
+
 const having = new Set(havingWords);
+
+/** "el de la vecina", "the one of my neighbor". */
+function isOwnedBy(tokens: readonly Token[], start: number): boolean {
+  const article = isWord(tokens[start - 1], "my", "the", "la", "el", "mi", "our", "a", "un");
+  return isWord(tokens[start - (article ? 2 : 1)], "of", "de");
+}
 
 function owns(tokens: readonly Token[], after: number, phrase: string): boolean {
   if (phrase.endsWith("s") && !phrase.endsWith("boss")) return true;

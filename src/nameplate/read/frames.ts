@@ -9,7 +9,8 @@ function laterLetter(tokens: readonly Token[], at: number): Parsed | undefined {
   for (let next = at + 1; number && next < at + 7; next++) {
     const token = tokens[next];
     const letter = token?.kind === "word" && token.upper && /^[yjcz]$/.test(token.norm);
-    if (letter && next > at + 1 && !tokens[next + 1]?.glued)
+    const loose = tokens[next + 1]?.kind === "mark" || !tokens[next + 1]?.glued;
+    if (letter && next > at + 1 && loose)
       return { end: next + 1, value: `${number.norm}${token.norm.toUpperCase()}`, fit: 1.6, united: true };
     if (!isWord(token, ...towardsLetter) && !isMark(token, ",")) return undefined;
   }

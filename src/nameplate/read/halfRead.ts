@@ -1,5 +1,6 @@
 import type { Standing } from "./candidate.ts";
 import { type Context, cuesOf } from "./context.ts";
+import { offersAnother } from "./hedges.ts";
 import { Ordered } from "./ordered.ts";
 import { isMark, isWord } from "./token.ts";
 import { listRatings } from "./values.ts";
@@ -57,7 +58,9 @@ export function halved(context: Context, claims: readonly Standing[]): Standing[
       half.add(next);
     }
   }
-  for (const claim of claims) if (hesitates(context, claim) || lacksLetter(context, claim)) half.add(claim);
+  for (const claim of claims)
+    if (offersAnother(context, claim) || hesitates(context, claim) || lacksLetter(context, claim))
+      half.add(claim);
   return claims.map((claim) => (half.has(claim) ? { ...claim, value: undefined } : claim));
 }
 

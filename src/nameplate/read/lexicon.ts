@@ -8,7 +8,7 @@ import { list } from "./wordlist.ts";
 export const names: Partial<Record<RatingName, readonly string[]>> = {
   hp: list(`
   hp, hps, horsepower, horse power, horse, horses, hrs power, power hp, caballo, caballos, caballos
-  de fuerza, caballaje, cv, h p, horsepwr, hpower
+  de fuerza, caballaje, cv, h p, hpower
 `),
   serviceFactor: list(`
   sf, s f, s / f, service factor, serv factor, serv fact, serv fac, svc factor, svc fctr, serv fctr, srv fctr, svc fact,
@@ -113,7 +113,7 @@ export const valuePhrases: readonly (readonly [RatingName, string | number, read
     "square",
     list(`
   square flange, square face, square mount, square, squared, squarish, brida cuadrada, cara
-  cuadrada, cuadrada, cuadrado, square bolt pattern, in a square, face square, flange square, mount square, mounting square, brida cuadrado, sq flange, sq face, sq mount, sqr flange
+  cuadrada, cuadrada, cuadrado, square bolt pattern, in a square, face square, flange square, mount square, mounting square, brida cuadrado, sq flange, sq face, sq mount, sqr flange, sq flg, sqr flg, sq
 `),
   ],
   [
@@ -121,7 +121,7 @@ export const valuePhrases: readonly (readonly [RatingName, string | number, read
     "round",
     list(`
   round flange, round face, round mount, round, c face, c flange, brida redonda, cara redonda,
-  redonda, redondo, circular, face round, flange round, mount round, rd flange, rnd flange
+  redonda, redondo, circular, face round, flange round, mount round, rd flange, rnd flange, rd flg
 `),
   ],
   [
@@ -138,7 +138,7 @@ export const valuePhrases: readonly (readonly [RatingName, string | number, read
     "threaded",
     list(`
   threaded shaft, threaded, threads, screw on shaft, roscado, roscada, rosca, con rosca, eje
-  roscado, flecha roscada, shaft threaded, impeller screws on, impeller screws onto, impeller screwed, impeller threads on, screws onto the shaft, screws on the shaft, screw threads, shaft has threads
+  roscado, flecha roscada, shaft threaded, impeller screws on, impeller screws onto, impeller screwed, impeller threads on, screws onto the shaft, screws on the shaft, screw threads, shaft has threads, thrd shft, thd shaft, thrd shaft, threaded shft, thrd, thd shft
 `),
   ],
   [

@@ -8,6 +8,7 @@ import { halved } from "./halfRead.ts";
 import { illegible } from "./illegible.ts";
 import type { Name } from "./naming.ts";
 import { Ordered } from "./ordered.ts";
+import { ratherThan, restated } from "./restated.ts";
 import { type Owner, ownersOf } from "./scope.ts";
 import { openQuestions, selfEvident } from "./selfEvident.ts";
 import { settle } from "./settle.ts";
@@ -34,7 +35,7 @@ export function resolve(
   const unheard = new Set(denied);
   let standing = stated.filter((claim) => !unheard.has(claim) && counts(owners, claim));
   standing.push(...measuredSupply(owners, stated, standing));
-  standing = retract(context, owners, standing);
+  standing = restated(context, retract(context, owners, standing));
   const add = (claims: readonly Claim[]) => {
     for (const claim of claims) {
       standing.push({ from: claim.start, to: claim.end, ...claim });
@@ -42,6 +43,7 @@ export function resolve(
     }
   };
   const ofLabel = (claim: Claim) => owners[claim.start] === "label";
+  add(ratherThan(context, denied).filter(ofLabel));
   add(corrected(context, owners, explained, ordered));
   add(contrasted(context, owners, explained, ordered));
   add(openQuestions(context, explained, standing).filter(ofLabel));
@@ -157,6 +159,8 @@ const capacitorVolts = new Set([165, 250, 330, 370, 440, 450]);
 function isCapacitorVoltage(claim: Standing, capacitors: readonly Standing[]): boolean {
   if (claim.rating !== "volts" || !Array.isArray(claim.value) || claim.value.length !== 1) return false;
   const volts = Number(claim.value[0]);
+  // "start capacitor 145 MFD 125V": nothing stands between.
+  if (capacitors.some(({ to, from, start }) => claim.from === to && start > from)) return true;
   const beside = capacitors.some(
     ({ from, to }) =>
       claim.from >= to && claim.from - to <= (capacitorVolts.has(volts) ? 9 : 3) && from < claim.from,

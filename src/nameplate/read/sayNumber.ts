@@ -72,7 +72,7 @@ function cardinal(words: Words, at: number): Said | undefined {
   if (digits) return digits;
   let total = 0;
   let said: Said | undefined;
-  const hundred = hundreds[words.word(at)];
+  const hundred = words.word(at) === "hundred" ? 100 : hundreds[words.word(at)];
   if (words.word(at) === "mil") said = { value: 1, end: at };
   else if (hundred !== undefined) {
     const rest = small(words, at + 1);
@@ -186,8 +186,9 @@ export function say(words: Words, at: number): Said | undefined {
   const alone = fraction(words, at);
   if (alone) {
     // "half a horse", "tres cuartos de caballo": the small word goes with the fraction.
-    const article = /^(?:a|an|of|de)$/.test(words.word(alone.end)) && horses.has(words.word(alone.end + 1));
-    return { value: alone.value, end: article ? alone.end + 1 : alone.end, fraction: true };
+    let end = alone.end;
+    while (end < alone.end + 2 && /^(?:a|an|of|de|un)$/.test(words.word(end))) end += 1;
+    return { value: alone.value, end: horses.has(words.word(end)) ? end : alone.end, fraction: true };
   }
   const token = words.tokens[at];
   if (points.has(words.word(at)) && words.word(at) !== "dot") {

@@ -2,8 +2,9 @@ import { asksGenerally, plainNouns } from "./asking.ts";
 import type { Clause } from "./clauses.ts";
 import { type Context, cuesIn, cuesOf, isQuestion } from "./context.ts";
 import type { Cue, CueKind } from "./findCues.ts";
+import { Ordered } from "./ordered.ts";
 import { isMark, isWord, type Token } from "./token.ts";
-import { clausesOfNumberedMotors, sentencesOfWorkingMotors } from "./whichMotor.ts";
+import { motorsToldApart, sentencesOfWorkingMotors } from "./whichMotor.ts";
 
 /**
  * Whose figure a token carries. `measured` covers only what an instrument measures, `part` a piece of the pump
@@ -62,8 +63,9 @@ function ownersBy(context: Context, apart: boolean): Owner[] {
   const { tokens, clauses } = context;
   const owners: Owner[] = new Array(tokens.length).fill("label");
   const working = sentencesOfWorkingMotors(context);
-  const numbered = clausesOfNumberedMotors(context);
+  const toldApart = new Ordered(motorsToldApart(context));
   let inherited: Owner = "label";
+  let outer: Owner = "label";
   let heading: Owner | undefined;
   let sentence = -1;
   let quoted = false;
@@ -93,10 +95,21 @@ function ownersBy(context: Context, apart: boolean): Owner[] {
     // "…, but the one on it now says 1.5 hp": the turn leads back to the label.
     const turned = before?.sentence === sentence && isWord(tokens[clause.start], "but", "pero", "however");
     if (turned && inherited !== "asked" && !working.has(sentence)) inherited = "label";
-    const entity = numbered.get(index);
+    const entity = toldApart.before(clause.start + 1, 1)[0]?.owner;
     const opening: Owner = entity ?? inherited;
     const first = working.has(sentence) && opening === "label" ? "other" : opening;
-    const { owner, cued } = ownClause(context, clause, first, owners, apart, working.has(sentence));
+    const { owner, cued } = ownClause(
+      context,
+      clause,
+      first,
+      owners,
+      apart,
+      working.has(sentence) || entity === "other",
+    );
+    // "The spare (works) is 1 hp": what stands in brackets parts nobody from his figure.
+    const abbreviated = clause.closing === "." && clauses[index + 1]?.sentence === clause.sentence;
+    const bracketed = clause.closing === "(";
+    if (bracketed) outer = cued ? owner : opening;
     const figures = tokens
       .slice(clause.start, clause.end)
       .some(({ kind, norm }) => kind === "number" || (kind === "code" && /^\d/.test(norm)));
@@ -107,16 +120,63 @@ function ownersBy(context: Context, apart: boolean): Owner[] {
       inherited =
         figures ||
         announces ||
+        bracketed ||
+        abbreviated ||
         owner === "label" ||
         owner === "neighbour" ||
         saysNext(tokens, clause, clauses[index + 1])
           ? owner
           : "label";
+    if (clause.closing === ")") inherited = outer;
     const alone = tokens[clause.end]?.kind === "break" && newLine;
+    if (!figures) handBack(context, index, owners);
     if (cued && (announces || (!figures && clause.end - clause.start <= 4)) && alone) heading = owner;
     else if (cued && owner === "label") heading = undefined;
   }
   return owners;
+}
+
+/**
+ * A clause without a figure of its own that tells afterwards whose the figure before was: "… but its on the timer",
+ * "… so leave that one alone", "… that ain't the one".
+ */
+function handBack(context: Context, index: number, owners: Owner[]): void {
+  const { clauses, stated } = context;
+  const clause = clauses[index];
+  if (!clause) return;
+  const dismissed = cuesIn(context, clause.start, clause.end, "dismissal").length > 0;
+  const owner = dismissed ? "other" : pointsAt(context, clause);
+  if (!owner) return;
+  const opens = (at: number) => clauses[at]?.sentence === clause.sentence;
+  let first = index;
+  if (dismissed) {
+    const own = opens(index - 1) && stated.within(sentenceStart(context, clause), clause.start).length > 0;
+    while (first > 0 && (opens(first - 1) || (!own && clauses[first - 1]?.sentence === clause.sentence - 1)))
+      first -= 1;
+  } else if (opens(index - 1)) first = index - 1;
+  for (let at = clauses[first]?.start ?? clause.start; at < clause.start; at++)
+    if (owners[at] === "label") owners[at] = owner;
+}
+
+const sentenceStart = ({ sentences }: Context, { sentence, start }: Clause) =>
+  sentences[sentence]?.[0]?.start ?? start;
+
+/** "but its on the timer", "that was on the old one": a pronoun for the figure, and the thing it stands on. */
+function pointsAt(context: Context, clause: Clause): Owner | undefined {
+  const { tokens } = context;
+  let at = clause.start;
+  while (isWord(tokens[at], "but", "and", "though", "pero", "y")) at += 1;
+  if (
+    !isWord(tokens[at], "its", "it", "thats", "that", "which", "this", "those", "they", "eso", "ese", "esta")
+  )
+    return undefined;
+  const cue = cuesIn(context, at, clause.end, "thing", "person", "earlier")[0];
+  const owner = cue && foreign[cue.kind];
+  if (!cue || !owner || cue.start - at > 5) return undefined;
+  const linked = tokens
+    .slice(at, cue.start)
+    .some((token) => isWord(token, ...linking, "is", "was", "es", "era"));
+  return linked || isWord(tokens[at], "thats", "its") ? owner : undefined;
 }
 
 /** Fills in one clause: each cue changes the owner of what follows it. */
@@ -131,6 +191,7 @@ function ownClause(
   let owner = opening;
   let from = clause.start;
   let cued = false;
+  let composed = 0;
   for (const cue of cuesIn(
     context,
     clause.start,
@@ -142,6 +203,8 @@ function ownClause(
     "wish",
     "measured",
   )) {
+    if (cue.start < composed) continue;
+    if (cue.phrase === "one before") composed = cue.end;
     if (!apart && cue.kind === "thing" && pumps.test(cue.phrase)) continue;
     const next = turn(context, cue, owner, cued, clause, stays);
     if (next === undefined) continue;
@@ -175,11 +238,16 @@ function turn(
   // "the neighbor's motor", "the heater's label": the noun goes with the owner before it.
   if (cue.kind === "home")
     return plainNouns.has(cue.phrase) && (cued || stays) && owner !== "label" ? undefined : "label";
+  // "the new panel feeds it 240" is about the house.
+  if (newOnes.has(cue.phrase) && isWord(tokens[cue.end], ...ofHouse)) return undefined;
   if (newOnes.has(cue.phrase) && needed(tokens, clause, cue)) return undefined;
   // "I told you it's 56J" insists; "I said 1.5 earlier" takes back.
   const insists = /^(?:i said|i told|told you|like i said|dije|yo dije)$/.test(cue.phrase);
   if (insists && !tokens.slice(clause.start, clause.end + 6).some((token) => isWord(token, ...takingBack)))
     return undefined;
+  // "call me if you need me" supposes no motor.
+  const figures = tokens.slice(cue.end, clause.end).some(({ kind }) => kind === "number" || kind === "code");
+  if (cue.kind === "wish" && /^if /.test(cue.phrase) && !figures) return undefined;
   // "no puedo leer" asks for nothing.
   if (cue.kind === "wish" && isWord(tokens[cue.start - 1], "no", "not")) return undefined;
   const ordinal = cue.kind === "earlier" && /^(?:second|previous|2nd)$/.test(cue.phrase);
@@ -190,6 +258,20 @@ function turn(
   if (cue.kind === "thing" && parts.test(cue.phrase)) return "part";
   return foreign[cue.kind];
 }
+
+const ofHouse = [
+  "panel",
+  "breaker",
+  "electrician",
+  "house",
+  "outlet",
+  "wire",
+  "wiring",
+  "subpanel",
+  "circuit",
+  "owner",
+  "line",
+];
 
 /** "need a new motor, 1.5 hp": what is needed is what the label says. */
 function needed(tokens: readonly Token[], clause: Clause, cue: Cue): boolean {

@@ -12,7 +12,7 @@ export const supplyWords = list(`
   wired to, wired up, hooked up for, hooked up to, hooked to, hardwired, hard wired, running on,
   runs on, run on, plugged into, plugs into, plugged in to, line voltage, supply voltage, house
   voltage, incoming, coming in, coming from the panel, feed, fed with, fed by, at the panel, from
-  the panel, panel is, panel, lugs, disconnect, terminals, equipment room, at the pad, pad, at house, at home, at the building, in the building, at the property, at the site, at the house, at the box, at the pump, at the disconnect, to the pump, to the pad, house
+  the panel, panel is, panel, feeds it, out there, lugs, disconnect, terminals, equipment room, at the pad, pad, at house, at home, at the building, in the building, at the property, at the site, at the house, at the box, at the pump, at the disconnect, to the pump, to the pad, house
   is, house has, receptacle, connected to, strapped for, set for, set to, set up for, setup for,
   switched to, jumpered for, voltage at the house, my power is, power is, house power, my house,
   wiring is, electrician says its, toma, tomacorriente, conectado a, conectada a,

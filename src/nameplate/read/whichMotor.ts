@@ -1,5 +1,4 @@
-import { type Context, cuesIn, cuesOf } from "./context.ts";
-import { findEntities } from "./entities.ts";
+import { type Context, cuesOf } from "./context.ts";
 import { isWord } from "./token.ts";
 
 /** Sentences about a motor that still works, where another one in the message is the broken one. */
@@ -26,29 +25,36 @@ export function sentencesOfWorkingMotors(context: Context): Set<number> {
   return broken.size > 0 ? working : new Set();
 }
 
-/** For messages that number their motors ("pump 1 … pump 2"): by clause, whether it is about the broken one. */
-export function clausesOfNumberedMotors(context: Context): Map<number, "label" | "other"> {
-  const owners = new Map<number, "label" | "other">();
-  const entities = findEntities(context.tokens);
-  if (new Set(entities.map(({ key }) => key)).size < 2) return owners;
+/** One of several motors told apart in a message, the tokens that are about it, and whether it is the broken one. */
+export interface ToldApart {
+  readonly start: number;
+  readonly end: number;
+  readonly owner: "label" | "other";
+}
+
+/** For messages that tell their motors apart ("left one … right one"): the stretches about each, in text order. */
+export function motorsToldApart({ tokens, cues, entities }: Context): ToldApart[] {
+  const about = entities.all.map(({ start, end: named, key }, index) => ({
+    start,
+    named,
+    key,
+    end: entities.all[index + 1]?.start ?? tokens.length,
+  }));
   const state = new Map<string, "alive" | "dead">();
-  const about = new Map<number, string>();
-  let key: string | undefined;
-  let next = 0;
-  for (const [index, clause] of context.clauses.entries()) {
-    for (; (entities[next]?.start ?? Number.POSITIVE_INFINITY) < clause.end; next++)
-      key = entities[next]?.key;
-    if (key === undefined) continue;
-    about.set(index, key);
-    for (const cue of cuesIn(context, clause.start, clause.end, "dead", "alive"))
-      if (cue.kind === "dead" || state.get(key) !== "dead")
-        state.set(key, cue.kind === "dead" ? "dead" : "alive");
+  for (const { start, named, end, key } of about) {
+    const said = cues.within(named, end).filter(({ kind }) => kind === "dead" || kind === "alive");
+    const needed = tokens.slice(start, end).some((token) => isWord(token, "need", "needs", "necesito"));
+    if (needed || said.some(({ kind }) => kind === "dead")) state.set(key, "dead");
+    else if (said.length > 0 && state.get(key) !== "dead") state.set(key, "alive");
   }
-  if (state.size === 0) return owners;
+  if (state.size === 0) return [];
   const anyDead = [...state.values()].includes("dead");
-  for (const [index, motor] of about) {
-    const standing = state.get(motor);
-    owners.set(index, standing === "alive" || (standing === undefined && anyDead) ? "other" : "label");
-  }
-  return owners;
+  return about.map(({ start, end, key }) => {
+    const standing = state.get(key);
+    return {
+      start,
+      end,
+      owner: standing === "alive" || (standing === undefined && anyDead) ? "other" : "label",
+    };
+  });
 }

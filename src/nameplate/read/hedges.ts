@@ -1,0 +1,67 @@
+import type { Standing } from "./candidate.ts";
+import type { Context } from "./context.ts";
+import { parseSpecial } from "./special.ts";
+import { isMark, isWord } from "./token.ts";
+import { parseValue } from "./values.ts";
+
+const doubting = ["or", "o", "u", "maybe", "might", "may", "could", "possibly", "perhaps", "quizas", "puede"];
+const fillers = [
+  "be",
+  "a",
+  "an",
+  "it",
+  "its",
+  "its",
+  "is",
+  "ser",
+  "un",
+  "una",
+  "the",
+  "either",
+  "then",
+  "even",
+  "else",
+];
+
+/**
+ * "B or F", "8.6, might be 8.0", "9.8. or 9.6": the writer offers another value of the same kind, so that neither is
+ * read. The two values of a list have their own "or" (see `parseList`).
+ */
+export function offersAnother({ tokens, names }: Context, claim: Standing): boolean {
+  if (claim.value === undefined || claim.rating === "modelNumbers" || claim.rating === "pumpModel")
+    return false;
+  let at = claim.to;
+  let doubted = false;
+  for (; at < claim.to + 7; at++) {
+    if (isWord(tokens[at], ...doubting)) doubted = true;
+    else if (!isMark(tokens[at], ",", ".", "?", "-", "(", "/") && !isWord(tokens[at], ...fillers)) break;
+  }
+  if (!doubted || at >= tokens.length) return false;
+  // "56 and then J or Y"
+  const letter = tokens[at];
+  if (claim.rating === "frame" && letter?.kind === "word" && letter.upper && /^[yjcz]$/.test(letter.norm))
+    return true;
+  const other = [
+    ...parseValue(claim.rating, tokens, at),
+    ...parseSpecial(claim.rating, tokens, at, undefined, 0),
+  ];
+  return other.some(
+    ({ end, value, fit }) =>
+      fit > 0.5 &&
+      value !== undefined &&
+      !names[end]?.some(({ rating, weak }) => rating !== claim.rating && !weak) &&
+      JSON.stringify(value) !== JSON.stringify(claim.value) &&
+      !belongTogether(claim, value),
+  );
+}
+
+/** "115 or 230": two voltages or speeds of one label. */
+function belongTogether(claim: Standing, other: unknown): boolean {
+  const [first, second] = [[claim.value].flat()[0], [other].flat()[0]].map(Number);
+  if (!Array.isArray(claim.value) || !first || !second) return false;
+  return (
+    Math.max(first, second) / Math.min(first, second) >= 1.3 ||
+    claim.rating === "volts" ||
+    claim.rating === "hz"
+  );
+}
