@@ -47,7 +47,7 @@ export interface TelegramStore {
   readonly parkedUpdates: () => Promise<readonly ParkedUpdate[]>;
   /** Removes ids of handled updates from before that ISO instant. Telegram itself keeps none for over 24 hours. */
   readonly forgetUpdates: (before: string) => Promise<void>;
-  /** Keys of the lanes with messages that wait to be delivered. */
+  /** Keys of the lanes with messages that wait to be delivered, the one that has waited longest first. */
   readonly waitingLanes: () => Promise<readonly string[]>;
   /** Parks messages of the outbox and queues the word about them, once. */
   readonly parkAndTell: (

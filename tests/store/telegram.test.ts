@@ -69,6 +69,15 @@ test("messages are parked together, and told of once", async () => {
   expect(await store.telegram.waitingLanes()).toEqual(["case:1"]);
 });
 
+test("lanes come in the order they have waited, so that a backlog starves nobody", async () => {
+  const toCase = (caseId: number): Outgoing => ({
+    lane: { kind: "case", caseId },
+    content: { text: "brief" },
+  });
+  await store.commit({ at, outgoing: [toCase(2), toAda("one"), toCase(1), toAda("two"), toCase(2)] });
+  expect(await store.telegram.waitingLanes()).toEqual(["case:2", "customer:telegram:7", "case:1"]);
+});
+
 test("ids of handled updates are forgotten after a while, waiting ones never", async () => {
   await store.telegram.keepUpdates([update(1), update(2)], at);
   await store.telegram.finishUpdates([1], at, []);

@@ -23,7 +23,9 @@ export function telegramOf(db: Db, addOutgoing: AddOutgoing): TelegramStore {
     "SELECT id, queue, error, at FROM telegram_updates WHERE state = 'parked' ORDER BY id",
   );
   const forget = db.prepare("DELETE FROM telegram_updates WHERE state = 'handled' AND at < ?");
-  const lanes = db.prepare("SELECT DISTINCT lane FROM outbox WHERE state = 'waiting'").pluck();
+  const lanes = db
+    .prepare("SELECT lane FROM outbox WHERE state = 'waiting' GROUP BY lane ORDER BY min(id)")
+    .pluck();
   const parkMessage = db.prepare(
     "UPDATE outbox SET state = 'parked', error = ? WHERE id = ? AND state = 'waiting'",
   );
