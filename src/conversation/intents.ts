@@ -1,6 +1,6 @@
 import type { MessageReading } from "../nameplate/reading.ts";
 import type { IntentDefinition } from "./intents/definition.ts";
-import { createLikeness } from "./intents/likeness.ts";
+import { learn } from "./intents/model.ts";
 import type { IntentName } from "./intents/names.ts";
 import { normalize } from "./intents/normalize.ts";
 import { createPhraseBook } from "./intents/phrases.ts";
@@ -8,6 +8,7 @@ import { rank } from "./intents/rank.ts";
 import { createRespell } from "./intents/respell.ts";
 import { language } from "./intents/trade-words.ts";
 import { variants } from "./intents/variants.ts";
+import { weigh } from "./intents/weigh.ts";
 
 export type { IntentDefinition } from "./intents/definition.ts";
 export { type IntentName, intentNames } from "./intents/names.ts";
@@ -26,21 +27,8 @@ export interface Evidence extends IntentMatch {
   readonly whole: boolean;
 }
 
-/** Likeness to a known example from which an intent is taken over without a pattern. */
-const ALIKE = 0.5;
-/** Intents that may be taken over so; what acts at once or is a mere yes or no must be said plainly. */
-const guessed: ReadonlySet<IntentName> = new Set([
-  "person",
-  "hours",
-  "savings",
-  "price",
-  "bigger",
-  "explain",
-  "correction",
-  "unreadable",
-  "dont-know",
-  "thanks",
-]);
+/** Something that examples can speak for: a word, a figure, an emoji. */
+const speaks = /[\p{L}\p{N}\p{Extended_Pictographic}]/u;
 
 /** Longer messages are looked at here and at their end, where requests stand. */
 const HEAD_CHARACTERS = 1200;
@@ -62,7 +50,11 @@ export function createIntentMatcher(
   const net = language.buildNet([...intentOf.keys()].map((match) => ({ match })));
   const phrases = createPhraseBook(definitions);
   const respell = createRespell(definitions);
-  const likeness = createLikeness(definitions, (text) => normalize(text, respell));
+  const likelihoods = learn(
+    definitions.flatMap(({ intent, phrases: short = [], examples }) =>
+      [...short, ...examples].map((said) => ({ intent, plain: normalize(said, respell) })),
+    ),
+  );
 
   return (text, seen) => {
     const read =
@@ -73,15 +65,8 @@ export function createIntentMatcher(
     const said = phrases(plain);
     const found = said.settled ? said.evidence : [...said.evidence, ...swept(plain)];
     const ranked = rank(found, plain, seen);
-    return ranked[0]?.intent === "other" ? guess(plain, ranked) : ranked;
+    return said.settled || !speaks.test(plain) ? ranked : weigh(likelihoods, ranked, seen, plain);
   };
-
-  /** What no pattern knows may still be very like what somebody said before. */
-  function guess(plain: string, ranked: readonly IntentMatch[]): readonly IntentMatch[] {
-    const near = likeness(plain);
-    if (!near || near.likeness < ALIKE || !guessed.has(near.intent)) return ranked;
-    return [{ intent: near.intent, words: plain }, ...ranked.filter(({ intent }) => intent !== "other")];
-  }
 
   function swept(plain: string): Evidence[] {
     const document = language(plain);

@@ -27,6 +27,7 @@ export const intentNames = [
   "parts",
   "power-off",
   "planning",
+  "wiring",
 ] as const;
 
 export type IntentName = (typeof intentNames)[number];
@@ -39,4 +40,5 @@ export const finerIntents: ReadonlySet<IntentName> = new Set([
   "parts",
   "power-off",
   "planning",
+  "wiring",
 ]);
