@@ -5,7 +5,8 @@ import type { Knowledge } from "../conversation/knowledge.ts";
 import { costOfLabel, costOfMotor, roundUsd, useOf } from "../conversation/money.ts";
 import { createSpeaker, showFact, showFacts, terms } from "../conversation/speaker.ts";
 import type { Thread } from "../conversation/thread.ts";
-import { motorName, priceText, stockText } from "../conversation/verdict/motor.ts";
+import { asOfText, motorName, priceText, stockText } from "../conversation/verdict/motor.ts";
+import { spareTexts } from "../conversation/verdict/parts.ts";
 import type { Wording } from "../conversation/wording.ts";
 import { motorCircuit } from "../engineering/circuits.ts";
 import { labelTotalHp } from "../engineering/power.ts";
@@ -103,9 +104,21 @@ function motorLines(assessment: Assessment, knowledge: Knowledge): readonly stri
     ...(why ? [speaker.say("brief", "why", { reason: speaker.say("reasons", why.reason, why.values) })] : []),
     ...(others.length > 0 ? [speaker.say("brief", "next", { motors: others.join(", ") })] : []),
     ...(best.verdict === "undecided" ? [] : [speaker.say("brief", "work", { work: jobs.join("; ") })]),
+    ...partLines(best, assessment, knowledge),
+    asOfText(knowledge.catalogue, speaker),
     ...costLine(best, assessment, knowledge),
     ...circuitLine(best, wording),
   ];
+}
+
+function partLines(
+  best: JudgedMotor,
+  assessment: Assessment,
+  { catalogue, wording }: Knowledge,
+): readonly string[] {
+  if (best.verdict === "undecided") return [];
+  const listed = spareTexts(best, assessment, catalogue, createSpeaker(wording, terms));
+  return listed.length > 0 ? [wording.say("brief", "parts", { parts: listed.join("; ") })] : [];
 }
 
 function costLine(

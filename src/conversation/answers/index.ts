@@ -4,6 +4,7 @@ import type { IntentName } from "../intents.ts";
 import { showFacts } from "../speaker.ts";
 import type { Thread } from "../thread.ts";
 import type { TalkTurn } from "../turn.ts";
+import { asOfText } from "../verdict/motor.ts";
 import { partsText, workText } from "../verdict/parts.ts";
 import { explain } from "./explain.ts";
 import { legal } from "./legal.ts";
@@ -61,7 +62,8 @@ function parts(turn: TalkTurn): string {
   const best = assessment.match?.motors[0];
   if (!best || best.verdict === "undecided") return speaker.say("replies", "parts.later");
   const values = { motor: best.motor.sku, parts: partsText(turn, best) };
-  return [speaker.say("replies", "parts.best", values), ...workText(turn, best)].join("\n");
+  const asOf = asOfText(turn.knowledge.catalogue, speaker);
+  return [speaker.say("replies", "parts.best", values), ...workText(turn, best), asOf].join("\n");
 }
 
 function summary({ thread, assessment, speaker }: TalkTurn): string {

@@ -4,13 +4,14 @@ import type { TalkTurn } from "../turn.ts";
 import { motorName, priceText, stockText } from "../verdict/motor.ts";
 
 /** What the motor on offer costs to buy. */
-export function price({ assessment, speaker }: TalkTurn): string {
+export function price({ assessment, speaker, knowledge }: TalkTurn): string {
   const best = assessment.match?.motors[0];
   if (!best || best.verdict === "undecided") return speaker.say("replies", "price.later");
   return speaker.say("replies", "price.best", {
     motor: motorName(best.motor),
     price: priceText(best.motor, speaker),
     stock: stockText(best.motor, speaker),
+    date: knowledge.catalogue.importedOn,
   });
 }
 

@@ -7,7 +7,7 @@ import { showFact } from "../speaker.ts";
 import type { TalkTurn } from "../turn.ts";
 import { cautionText } from "./cautions.ts";
 import { costText } from "./cost.ts";
-import { motorName, priceText, stockText } from "./motor.ts";
+import { asOfText, motorName, priceText, stockText } from "./motor.ts";
 import { partsText, workText } from "./parts.ts";
 
 /** Changes when the customer should hear a new verdict, and only then. */
@@ -32,7 +32,8 @@ export function verdictReplies(turn: TalkTurn): readonly string[] {
     ].join("\n");
   if (best === undefined) return [nothingFits(turn), closing("confirm.none")];
   if (match.verdict === "undecided") return [notSettled(turn, match), closing("confirm.none")];
-  return [offer(turn, best, match), ...costText(turn, best.motor), closing("confirm")];
+  const asOf = asOfText(turn.knowledge.catalogue, turn.speaker);
+  return [offer(turn, best, match), ...costText(turn, best.motor), `${closing("confirm")}\n${asOf}`];
 }
 
 function offer(turn: TalkTurn, best: JudgedMotor, match: MatchResult): string {
