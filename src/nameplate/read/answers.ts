@@ -3,9 +3,10 @@ import type { Claim, Standing } from "./candidate.ts";
 import { type Context, cuesOf } from "./context.ts";
 import type { Name } from "./naming.ts";
 import type { Parsed } from "./parsed.ts";
+import { pumpNamed } from "./pumpAnswer.ts";
 import type { Owner } from "./scope.ts";
 import { parseSpecial } from "./special.ts";
-import type { NumberToken, Token } from "./token.ts";
+import { isWord, type NumberToken, type Token } from "./token.ts";
 import { parseValue } from "./values.ts";
 
 /** A rating that could not be read, and the tokens that say so. */
@@ -56,7 +57,9 @@ export function answers(
   const brief = tokens.length <= longestAnswer;
   const found: Claim[] = [];
   for (let at = 0; at < tokens.length && open.length > 0; at++) {
-    if (explained[at] || owners[at] === "asked" || (!brief && owners[at] !== "label")) continue;
+    const hours =
+      open.includes("hoursPerDay") && isWord(tokens[at + 1], "hours", "hrs", "hour", "h", "horas");
+    if ((explained[at] && !hours) || owners[at] === "asked" || (!brief && owners[at] !== "label")) continue;
     const options = open.flatMap((rating) =>
       readAs(rating, tokens, at, brief).map((parsed) => ({ rating, parsed })),
     );
@@ -75,14 +78,14 @@ export function answers(
     open.splice(open.indexOf(rating), 1);
     at = parsed.end - 1;
   }
-  const name = text.trim();
-  const isName =
-    open.includes("pumpModel") &&
-    found.length + claims.length === 0 &&
-    /^\p{Lu}[\p{L}\d .-]{2,40}$/u.test(name) &&
-    /\d|\s/.test(name);
-  if (isName && brief)
-    found.push({ rating: "pumpModel", value: name, start: 0, end: tokens.length, score: 1 });
+  const asksName = open.includes("pumpModel") && found.length + claims.length === 0 && brief;
+  const name = asksName ? pumpNamed(text) : undefined;
+  if (name !== undefined) {
+    const from = text.indexOf(name);
+    const start = tokens.findIndex((token) => token.end > from);
+    const end = tokens.findLastIndex((token) => token.start < from + name.length) + 1;
+    found.push({ rating: "pumpModel", value: name, start, end, score: 1 });
+  }
   return found;
 }
 
@@ -91,9 +94,10 @@ const worth = (parsed: Parsed, at: number) => parsed.fit + 0.3 * (parsed.end - a
 
 /** "one" as a number, where it is not a pronoun ("the second one says"). */
 function asOne(token: Token, before: Token | undefined, after: Token | undefined): Token {
-  if (token.kind !== "word" || !/^(?:one|uno|una|un)$/.test(token.norm) || after?.kind === "word")
-    return token;
-  if (before?.kind === "word" && !/^(?:just|only|its|is|solo|es)$/.test(before.norm)) return token;
+  if (token.kind !== "word" || !/^(?:one|uno|una|un)$/.test(token.norm)) return token;
+  const handle = isWord(after, "handle", "switch", "pole", "phase", "palanca", "fase");
+  if (after?.kind === "word" && !handle) return token;
+  if (!handle && before?.kind === "word" && !/^(?:just|only|its|is|solo|es)$/.test(before.norm)) return token;
   const { start, end, glued, wide, chunk } = token;
   return {
     kind: "number",

@@ -40,6 +40,10 @@ export function asksGenerally(context: Context, clause: Clause): boolean {
     tokens.slice(sentence[0]?.start, sentence.at(-1)?.end).some((token) => isWord(token, "would", "seria"));
   if (supposes) return true;
   const general = cuesIn(context, clause.start, clause.end, "general").length > 0;
+  // "Do you guys carry 2.5 hp motors with a C flange": many motors are no motor in question.
+  const many = words.findIndex((token) => isWord(token, "motors", "motores"));
+  if (many > 0 && isWord(words[0], "do", "does", "can", "tienen", "venden", "got", "any") && clause.opener)
+    return words.slice(0, many).some((token) => isWord(token, ...stockWords));
   const wished = cuesIn(context, clause.start, clause.end, "wish").length > 0;
   const ratings = new Set(stated.within(clause.start, clause.end).map(({ rating }) => rating));
   // Who gives several ratings and asks for a match is describing a label.

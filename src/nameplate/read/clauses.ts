@@ -116,6 +116,9 @@ function boundary(tokens: readonly Token[], at: number, subjects: ReadonlySet<nu
   if (isMark(token, "!", "?", ";", "…")) return mark(true);
   if (isMark(token, ".")) {
     if (next && next.kind !== "break" && next.glued && !isMark(next, ".")) return undefined;
+    // "model no. is gone"
+    const numbered = isWord(tokens[at - 2], "model", "serial", "part", "cat", "frame", "type", "ser", "mod");
+    if (numbered && isWord(tokens[at - 1], "no", "num")) return undefined;
     const dots = isMark(next, ".") || isMark(tokens[at - 1], ".");
     if (dots) return mark(false);
     const figure = next?.kind === "number" || next?.kind === "code";
@@ -152,6 +155,9 @@ function opens(tokens: readonly Token[], start: number, end: number): boolean {
   )
     at += 1;
   const token = tokens[at];
+  // "… asks whether a variable-speed motor would pay"
+  const indirect = tokens.slice(at, end).findIndex((word) => isWord(word, "whether"));
+  if (indirect >= 0 && isWord(tokens[at + indirect + 1], "a", "an", "any", "the")) return true;
   if (tokens.slice(start, at).some((mark) => isMark(mark, "¿"))) return true;
   return token?.kind === "word" && openers.has(token.norm);
 }

@@ -109,7 +109,7 @@ function stepCost(token: Token, first: boolean, words: number): number | undefin
 /** Words that may stand between a value and the name after it: "9.6 for the amps". */
 const backward = new Set(
   list(`
-  for, on, the, is, as, of, in, its, max, de, para, total, rated, nominal, full, y, motor, es
+  for, on, the, is, are, as, of, in, its, next, to, beside, whats, what, right, max, de, para, total, rated, nominal, full, y, motor, es
 `),
 );
 
@@ -120,7 +120,7 @@ export function linkBack(tokens: readonly Token[], end: number, name: Name): num
     const token = tokens[at];
     if (token?.kind === "break" && !token.blank && cost < 0.5) cost += 0.8;
     else if (isMark(token, "-", "°", '"', "'", ")", "”", "+") && at === end) cost += 0.1;
-    else if (token?.kind === "word" && backward.has(token.norm)) cost += 0.5;
+    else if (token?.kind === "word" && backward.has(token.norm)) cost += at > end ? 0.3 : 0.5;
     else return undefined;
   }
   return name.weak && cost > 0.3 ? undefined : cost;

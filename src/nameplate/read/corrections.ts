@@ -33,7 +33,7 @@ export function isDenied(context: Context, claim: Standing): boolean {
   if (isMark(tokens[claim.to], "?") && isWord(tokens[claim.to + 1], "no", "nope", "nah")) return true;
   return cuesIn(context, claim.start - 10, claim.start, "negator").some((cue) => {
     if (cue.end > claim.start || claim.start - cue.end > 6) return false;
-    if (cue.phrase === "no" && isNumberSign(tokens, cue)) return false;
+    if (cue.phrase === "no" && (isNumberSign(tokens, cue) || takesBack(context, cue, claim))) return false;
     for (let at = cue.end; at < claim.start; at++) {
       const token = tokens[at];
       // The rating's own name may stand between: "not HP 2".
@@ -42,6 +42,14 @@ export function isDenied(context: Context, claim: Standing): boolean {
     }
     return true;
   });
+}
+
+/** "15 amp no 20 amp", "1.65 sf? no 1.1 sf": without a comma the "no" takes back what stands before it. */
+function takesBack({ tokens, stated }: Context, cue: Cue, claim: Standing): boolean {
+  if (isMark(tokens[cue.start - 1], "?")) return true;
+  const before = stated.before(cue.start, 1)[0];
+  if (!before || before.end < cue.start - 1 || tokens[cue.start - 1]?.kind === "mark") return false;
+  return before.rating === claim.rating || before.rating === "breakerAmps";
 }
 
 /** "model no 7", "ser. no. 12": short for number. */
@@ -115,7 +123,9 @@ export function corrected(
         if (denial) continue;
         break;
       }
-      if (isNegated(context, at) || owners[at] !== "label") continue;
+      // The rest of a fraction goes with its beginning: "not 1/2".
+      const rest = isMark(tokens[at - 1], "/") && tokens[at - 2]?.kind === "number";
+      if (rest || isNegated(context, at) || owners[at] !== "label") continue;
       const before = stated.before(at, 12).filter((claim) => owners[claim.start] !== "asked");
       const fitting = firstFit(tokens, at, before) ?? (denial ? instead(tokens, cue.end, at) : undefined);
       if (fitting) {

@@ -15,7 +15,7 @@ export const homeCues: readonly string[] = list(`
   motor, este, este motor, one im asking about, one i care about, one that went out, one that
   burned, one that failed, failed one, this thing, old one says, the pool one, main pump, its now,
   one to replace, one im replacing, one i am replacing, el muerto, el quemado, el que se quemo, el
-  que murio, el malo, the bad, one acting up, it wrong, wrong before, got it wrong, el que tengo, la que tengo, one i have, what i have, i have now, have now, right now, dont care, not that one, thats not it, not it, esa no, this ones, mines, keep it, to keep
+  que murio, el malo, the bad, one acting up, it wrong, wrong before, got it wrong, el que tengo, la que tengo, one i have, what i have, ahora, hoy, now its, now theres, now it says, now it has, today its, i have now, have now, right now, dont care, not that one, thats not it, not it, esa no, this ones, mines, keep it, to keep
 `);
 
 /** Equipment, parts and papers with figures of their own. */
@@ -32,7 +32,7 @@ export const otherThings: readonly string[] = list(`
   sprinkler pump, irrigation pump, relay, contactor, wire nut,
   conduit, multiport, vacuum, sweep, pressure washer, treadmill, tractor, mower, vfd box,
   controller, control box, automation, spare one, spare motor, the pump itself, pump case, pump
-  cover, tapa, carcasa de la bomba, cuerpo de la bomba, fuente, ventilador, thermal protector, golf cart, rental, cabin, gauge, log, maintenance log, listing, the listing, the quote, their quote, quote i got, the estimate, the ad, ad says, spec sheet, the spare, a spare, house number, address, gate code, zip, zip code, order number, order, account, ticket, flyer, inverter, battery, batteries, panels, solar panels, charger, car, truck, stove, oven, microwave, fridge, refrigerator, freezer, television, shore power, berth, catalog says, catalogue says, catalogue page, tracking no, tracking number, tracking, winding resistance, catalog lists, your site, the site
+  cover, tapa, carcasa de la bomba, cuerpo de la bomba, fuente, ventilador, thermal protector, golf cart, rental, cabin, gauge, log, maintenance log, listing, the listing, the quote, their quote, quote i got, the estimate, the ad, ad says, spec sheet, the spare, a spare, house number, address, gate code, zip, zip code, order number, order no, my order, the order, order #, account, ticket, flyer, inverter, battery, batteries, panels, solar panels, charger, car, truck, stove, oven, microwave, fridge, refrigerator, freezer, television, shore power, berth, catalog says, catalogue says, catalogue page, tracking no, tracking number, tracking, winding resistance, catalog lists, your site, the site
 `);
 
 /** People whose equipment is not in question; they count with a possessive or a verb of having. */
@@ -116,13 +116,13 @@ export const questionOpeners: readonly string[] = list(`
 export const aliveCues: readonly string[] = list(`
   fine, is fine, works, works fine, works great, still works, working, runs, still runs, runs great,
   running, ok, is ok, good, great, good one, still running, perfect, healthy, not the problem, no
-  problem, funciona, sirve, esta bien, trabaja bien, jala bien, still good, no issues, running fine,
+  problem, funciona, sirve, esta bien, trabaja bien, jala bien, still good, no issues, spins, still spins, spins fine, running fine,
   spare, in the shed, ignore, serviceable, in service, operational, operating
 `);
 /** The thing just named is the broken one. */
 export const deadCues: readonly string[] = list(`
   dead, died, dies, hums, humming, wont start, will not start, doesnt start, doesnt run, quit,
-  burnt, burned, burned up, burnt out, burnt up, burned out, fried, seized, broken, broke, bad, bad
+  burnt, burned, burned up, burnt out, burnt up, burned out, fried, cooked, seized, broken, broke, bad, bad
   one, failed, toast, kaput, shot, locked up, not working, stopped, gave out, went out, screaming,
   noisy, leaking, trips, need replacing, needs replacing, needs replacement, need to replace,
   replacing, quemado, quemo, muerto, murio, no arranca, no prende, no sirve, no funciona,

@@ -1,5 +1,6 @@
 import type { Standing } from "./candidate.ts";
 import { type Context, cuesIn, cuesOf } from "./context.ts";
+import type { Cue } from "./findCues.ts";
 import type { Name } from "./naming.ts";
 import { Ordered } from "./ordered.ts";
 import type { Owner } from "./scope.ts";
@@ -35,7 +36,9 @@ const reach = 40;
 /** Names without a value that somebody says cannot be read, or are not there. */
 export function illegible(context: Context, owners: readonly Owner[], claims: Ordered<Standing>): Name[] {
   const { sentenceAt } = context;
-  const free = freeNames(context, owners, claims.all);
+  const named = freeNames(context, owners, claims.all);
+  const free = named.filter(({ start }) => owners[start] === "label");
+  const spoken = new Ordered(named);
   const ordered = new Ordered(free);
   const found = new Set<Name>();
   const claimed = (from: number, to: number) => claims.within(from, to).length > 0;
@@ -44,7 +47,10 @@ export function illegible(context: Context, owners: readonly Owner[], claims: Or
       .within(cue.start - reach, cue.end + reach)
       .filter((name) => sentenceAt[name.start] === sentenceAt[cue.start]);
     const after = near.filter((name) => name.start >= cue.end && !claimed(cue.end, name.start));
-    const before = near.filter((name) => name.end <= cue.start && !claimed(name.end, cue.start));
+    // In "el modelo no se ve" the "no" belongs to what is said of it.
+    const precedes = ({ start, end }: Name) =>
+      end <= cue.start || (end === cue.start + 1 && start < cue.start);
+    const before = near.filter((name) => precedes(name) && !claimed(name.end, cue.start));
     if (cue.kind === "negator") {
       // "amps, not volts" tells two ratings apart; "but not the volts" says they cannot be read.
       if (cue.phrase === "not" && !isWord(context.tokens[cue.end], "the", "a", "any")) continue;
@@ -52,6 +58,10 @@ export function illegible(context: Context, owners: readonly Owner[], claims: Or
         if (!parts.has(name.rating) && reaches(context, cue.end, name, after, /no$/.test(cue.phrase)))
           found.add(name);
       continue;
+    }
+    if (near.length === 0 && meansLastNamed(context, cue)) {
+      const last = spoken.before(cue.start, 1)[0];
+      if (last && (sentenceAt[cue.start] ?? 0) - (sentenceAt[last.start] ?? 0) === 1) found.add(last);
     }
     const [first, second] = takesObject.test(cue.phrase) ? [after, before] : [before, after];
     for (const name of first.length > 0 ? first : second) found.add(name);
@@ -73,8 +83,10 @@ function freeNames(context: Context, owners: readonly Owner[], claims: readonly 
     const last = free.at(-1);
     if (
       !taken.has(at) &&
-      owners[at] === "label" &&
+      (owners[at] === "label" || owners[at] === "asked") &&
       (namesRating(tokens, longest) ||
+        (isWord(tokens[at - 1], "a", "an", "any", "un", "una") &&
+          cuesIn(context, at - 4, at - 1, "illegible").some(({ end }) => end === at - 1)) ||
         (!isLetter(tokens, longest) && cued(longest.end, longest.end + 2)) ||
         (last && joins(tokens, last, longest)))
     )
@@ -82,6 +94,13 @@ function freeNames(context: Context, owners: readonly Owner[], claims: readonly 
     at = longest.end - 1;
   }
   return free;
+}
+
+/** "Sticker doesn't list one", "I don't see it": the rating named in the sentence before. */
+function meansLastNamed({ tokens }: Context, cue: Cue): boolean {
+  if (cue.kind !== "illegible") return false;
+  const object = tokens[cue.end];
+  return isWord(object, "one", "it", "any", "that") || /such/.test(cue.phrase);
 }
 
 /** An everyday word names a rating here only with an article, in capitals, or before a colon. */

@@ -46,11 +46,11 @@ export const names: Partial<Record<RatingName, readonly string[]>> = {
   minute, revoluciones por minuto, velocidad, speed rpm, spd
 `),
   hz: list(`
-  hz, hertz, cps, c / s, cycles, cycle, cyc, cy, freq, frequency, ciclos, frecuencia, hrtz, herz, freq hz,
+  hz, h z, hertz, cps, c / s, cycles, cycle, cyc, cy, freq, frequency, ciclos, frecuencia, hrtz, herz, freq hz,
   frequency hz
 `),
   phase: list(`
-  ph, phase, phases, phas, fase, fases, ø, phs
+  ph, p h, phase, phases, phas, fase, fases, ø, phs
 `),
   frame: list(`
   fr, frame, frm, frame size, fr size, armazon, marco, carcasa, carcaza, bastidor, frame no, frame
@@ -204,7 +204,7 @@ export const foreignUnits: readonly string[] = list(`
   pulgadas, mm, cm, yr, yrs, year, years, anos, ano, months, month, meses, mes, week, weeks,
   semanas, semana, day, days, dias, dia, lb, lbs, pounds, libras, oz, %, percent, bucks, dollars,
   dolares, pesos, usd, ohm, ohms, btu, btus, awg, gauge, ga, am, pm, oclock, o clock, minutes ago,
-  seconds, secs, sec, mph, ppm, miles, mi, km, sq, square feet, square foot, sq ft, square ft, acre,
+  seconds, secs, sec, mph, ppm, miles, mi, km, square feet, square foot, sq ft, square ft, acre,
   acres, times, veces, weeks ago, kids, people, pools, psig, screws, st, nd, rd, th, summers,
   seasons, winters, blades, vanes, holes, bolts, tornillos, wires, cables, stars, mins, filters,
   skimmers, k gallon, k gallons, k btu, k gal, k, watts, watt, w, db, cfm, liters, litros, m,
@@ -214,8 +214,8 @@ export const foreignUnits: readonly string[] = list(`
 
 /** A character of the value is said to be missing, or the writer hesitates between two. */
 export const partialPhrases: readonly string[] = list(`
-  something, somthing, smth, sumthin, start with, starts with, starting with, begins with, ends in,
-  ends with, ending in, either, and then a, and then, then maybe, then a, could be a, could be, cant
+  something, somethin, somthing, smth, sumthin, start with, starts with, starting with, begins with, ends in,
+  ends with, ending in, either, and then a, then a, and then maybe, then maybe, and then nothing, and then rust, and then blank, could be a, could be, cant
   tell which, cant tell if, not sure which, not sure if, dont know which, or maybe, and a blob,
   blob, smudge, algo, y algo, empieza con, termina en, no se si, o quizas, o tal vez, puede ser,
   first digit, last digit, middle digit, second digit, digit, digits, half of the number, might be
@@ -235,7 +235,7 @@ export const illegiblePhrases: readonly string[] = list(`
   ripped, smudged, smeared, washed out, washed off, not listed, not shown, not there, not on it, not
   on there, not on the label, not printed, not marked, not given, not stated, isnt there, isnt
   listed, isnt on, isnt on there, isnt shown, isnt printed, doesnt say, does not say, doesnt list,
-  doesnt show, doesnt have, does not list, does not show, no where, nowhere, n / a, na, unknown,
+  doesnt show, doesnt have, does not list, does not show, no such thing, have none, has none, shows none, no where, nowhere, n / a, na, unknown,
   idk, dont see, do not see, didnt see, dont know, do not know, no idea, no clue, not sure, wiped,
   burned off, burnt off, painted over, covered, got hit, unclear, not clear, not visible, isnt
   visible, invisible, obscured, damaged, destroyed, melted, chewed, no se ve, no se lee, no se puede
@@ -273,7 +273,7 @@ export const retractionPhrases: readonly string[] = list(`
 
 /** Words that reject the value that follows. */
 export const negators: readonly string[] = list(`
-  not, isnt, is not, aint, wasnt, was not, arent, no es, no son, no, never said, no era, forget,
+  nothing on it says, nothing says, nowhere says, nowhere does it say, not, isnt, is not, aint, wasnt, was not, arent, no es, no son, no, never said, no era, forget,
   rather than, instead of, doesnt say, does not say, dont say, it doesnt say, didnt say, didnt mean,
   en vez de, en lugar de, there is no, theres no, nope not, nor, ni, without
 `);

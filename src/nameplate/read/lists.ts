@@ -106,6 +106,8 @@ function jointAfter(
     } else if (isMark(token, ",")) {
       joined = true;
       cost += 0.5;
+    } else if (isWord(token, "on") && isWord(tokens[here + 1], "low", "high", "lo", "hi")) {
+      cost += 0.1;
     } else if (isWord(token, ...listWords)) {
       joined = true;
       firm = true;

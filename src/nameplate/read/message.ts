@@ -25,8 +25,9 @@ export interface ReadingOptions {
  * together; what belongs to another motor, is asked, denied or taken back does not count. Never throws.
  */
 export function readMessage(text: string, options: ReadingOptions = {}): MessageReading {
-  const spaced = drawTogether(text);
-  const pieces = spaced ? restoreOffsets(tokenize(spaced.text), spaced) : tokenize(text);
+  const plain = withoutMarkup(text);
+  const spaced = drawTogether(plain);
+  const pieces = spaced ? restoreOffsets(tokenize(spaced.text), spaced) : tokenize(plain);
   const tokens = mendSpelling(hearNumbers(pieces));
   const names = findNames(tokens);
   const candidates: Candidate[] = [
@@ -42,6 +43,11 @@ export function readMessage(text: string, options: ReadingOptions = {}): Message
   ];
   const chosen = judge(tokens, names, [...candidates, ...atMost(tokens, names, candidates)]);
   return resolve(text, tokens, names, chosen, options.expecting ?? []);
+}
+
+/** Tags and entities of a copied web page as blanks, so that offsets stay true. */
+function withoutMarkup(text: string): string {
+  return text.replace(/<\/?[a-z][^<>\n]{0,60}>|&[a-z]{2,6};/gi, (found) => " ".repeat(found.length));
 }
 
 /** The plain values of a reading, as the surfaces print them. */

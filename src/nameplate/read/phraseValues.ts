@@ -111,6 +111,26 @@ export function otherFigures(tokens: readonly Token[]): Candidate[] {
       !token.glued
     )
       aside(at, at + 2, 5);
+    // "there's 2 amps numbers", "two voltages listed: …"
+    const several = token.value === 2 || token.value === 3;
+    if (several && isWord(previous, "theres", "are", "lists", "hay", "shows", "gives")) {
+      const counted = isWord(tokens[at + 1], "amp", "amps", "volt", "volts", "voltages", "rpm", "rpms", "hp");
+      const after = tokens[at + 2];
+      if (
+        counted &&
+        (isMark(after, ",", ":", ".") ||
+          isWord(after, "numbers", "values", "figures", "ratings", "listed", "lines", "on", "and"))
+      )
+        aside(at, at + 2, 7);
+    }
+    // The poles of the motor: "POLES 2 HP 1.5".
+    if (
+      isWord(previous, "poles", "pole", "polos") &&
+      previous?.kind === "word" &&
+      previous.upper &&
+      token.value <= 12
+    )
+      aside(at - 1, at + 1, 5.5);
     // "50 amp subpanel", "200 amp service".
     const rated = isWord(tokens[at + 1], "amp", "amps", "a") ? at + 2 : at + 1;
     if (rated === at + 2 && isWord(tokens[rated], ...fittings)) aside(at, rated + 1, 6);

@@ -90,7 +90,7 @@ export function namedAfter(tokens: readonly Token[], names: readonly (readonly N
     for (const rating of (kind === "code" ? codes : spelledBefore).filter(near))
       for (const parsed of valuesOf(rating, tokens, at, undefined, 0)) {
         if (parsed.united) candidates.push(candidate(rating, at, parsed, at, 2.6 + parsed.fit));
-        for (let next = parsed.end; next <= Math.min(parsed.end + 3, tokens.length - 1); next++)
+        for (let next = parsed.end; next <= Math.min(parsed.end + 5, tokens.length - 1); next++)
           for (const name of names[next] ?? []) {
             if (name.rating !== rating || isJoint(tokens, name)) continue;
             const cost = linkBack(tokens, parsed.end, name);

@@ -90,7 +90,7 @@ function report(
     else {
       const value =
         rating === "pumpModel"
-          ? words(settled.start, settled.end).words.replace(/[\s.,;]+$/, "")
+          ? words(settled.start, settled.end).words.replace(/[^\p{L}\p{N})]{1,40}$/u, "")
           : settled.value;
       readings.push({ rating, value: value as RatingValue<RatingName>, ...where });
     }

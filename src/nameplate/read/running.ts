@@ -33,14 +33,32 @@ export function price(tokens: readonly Token[], at: number): Candidate[] {
   if (number?.kind !== "number") return [];
   const dollars = isMark(tokens[at - 1], "$");
   const start = dollars ? at - 1 : at;
-  let end = at + 1;
+  let end = isMark(tokens[at + 1], "$", "€") ? at + 2 : at + 1;
   const cents =
     isWord(tokens[end], "cents", "cent", "centavos", "ctvs", "cts", "centimos") || isMark(tokens[end], "¢");
   if (cents) end += 1;
   let next = end;
   while (
     isMark(tokens[next], "/", "-") ||
-    isWord(tokens[next], "a", "per", "por", "el", "each", "dollars", "the", "cada", "for", "usd", "an")
+    (tokens[next]?.kind === "number" && tokens[next]?.norm === "1" && isWord(tokens[next + 1], ...kwh)) ||
+    isWord(
+      tokens[next],
+      "dollar",
+      "euro",
+      "euros",
+      "one",
+      "a",
+      "per",
+      "por",
+      "el",
+      "each",
+      "dollars",
+      "the",
+      "cada",
+      "for",
+      "usd",
+      "an",
+    )
   )
     next += 1;
   const perKwh = next > end - (cents ? 1 : 0) && isWord(tokens[next], ...kwh) ? next + 1 : undefined;
@@ -94,7 +112,7 @@ function priceAfterName(tokens: readonly Token[], at: number, dollars: boolean):
 }
 
 /** "8 hours a day", "12 hrs/day", "runs 10 hours daily", "8 horas al dia". */
-export function hours(tokens: readonly Token[], at: number): Candidate[] {
+export function hours(tokens: readonly Token[], at: number, priced: boolean): Candidate[] {
   const number = tokens[at];
   if (number?.kind !== "number" || suits("hoursPerDay", number.value) < 2) return [];
   let end = isMark(tokens[at + 1], "-") ? at + 2 : at + 1;
@@ -108,5 +126,12 @@ export function hours(tokens: readonly Token[], at: number): Candidate[] {
     end += 1;
   if (isWord(tokens[end], "day", "daily", "dia", "dias", "diarias", "d", "diario", "everyday", "night"))
     return [one("hoursPerDay", number.value, at, end + 1, at, at + 1, 7)];
+  // Where the price of electricity is spoken of, "it runs 10 hours" is said of a day.
+  const runs = tokens
+    .slice(Math.max(0, at - 5), at)
+    .some((token) =>
+      isWord(token, "run", "runs", "running", "on", "for", "corre", "prendida", "trabaja", "funciona"),
+    );
+  if (priced && runs) return [one("hoursPerDay", number.value, at, spoken, at, at + 1, 6)];
   return [{ start: at, end: spoken, score: 1, claims: [] }];
 }

@@ -1,3 +1,4 @@
+import { isLabelWord } from "./naming.ts";
 import { halves, horses, hundreds, joiners, parts, points, shy, tens, units, zeros } from "./numberWords.ts";
 import type { Token } from "./token.ts";
 
@@ -62,7 +63,14 @@ function spelled(words: Words, at: number): Said | undefined {
   // "one two thirty" is no run of digits, nor is the number before "and a half".
   if (tens[follows] !== undefined || (units[follows] ?? 0) > 9 || parts[follows] !== undefined)
     return undefined;
-  const enough = digits.length >= 3 || (digits.length === 2 && points.has(follows));
+  const before = words.word(at - 1);
+  const named = digits.length === 2 && (before === "z" || (isLabelWord(before) && before.length <= 5));
+  const lettered = digits === "48" || digits === "56";
+  const enough =
+    digits.length >= 3 ||
+    named ||
+    (lettered && /^[yjc]$/.test(follows)) ||
+    (digits.length === 2 && points.has(follows));
   return enough && !digits.startsWith("0") ? { value: Number(digits), end } : undefined;
 }
 

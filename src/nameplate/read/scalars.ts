@@ -20,6 +20,9 @@ function scalarsAt(rating: RatingName, tokens: readonly Token[], at: number): Sc
   if (token.form !== "fraction" && Number.isInteger(token.value) && token.value < 10) {
     let next = at + 1;
     const between = tokens[next];
+    // "1-" at the end of a line, "1/2" on the next.
+    const wrapped = isMark(between, "-") && between?.glued && tokens[next + 1]?.kind === "break";
+    if (wrapped) next += 1;
     if (isMark(between, "-", "&", "+", "_", "'") || isWord(between, "and", "y", "n")) next += 1;
     const fraction = properFraction(tokens, next) ?? vulgarAt(tokens, next);
     if (fraction) found.push({ end: fraction.end, value: token.value + fraction.value });

@@ -248,6 +248,11 @@ function turn(
   // "call me if you need me" supposes no motor.
   const figures = tokens.slice(cue.end, clause.end).some(({ kind }) => kind === "number" || kind === "code");
   if (cue.kind === "wish" && /^if /.test(cue.phrase) && !figures) return undefined;
+  // "it draws 8 amps per the plate"
+  const perPlate = cuesIn(context, cue.end, clause.end, "home").some(
+    (home) => isPaper.test(home.phrase) && isWord(tokens[home.start - 2], "per", "to", "on", "from", "by"),
+  );
+  if (cue.kind === "measured" && perPlate) return undefined;
   // "no puedo leer" asks for nothing.
   if (cue.kind === "wish" && isWord(tokens[cue.start - 1], "no", "not")) return undefined;
   const ordinal = cue.kind === "earlier" && /^(?:second|previous|2nd)$/.test(cue.phrase);
@@ -259,6 +264,7 @@ function turn(
   return foreign[cue.kind];
 }
 
+const isPaper = /^(?:label|plate|tag|sticker|nameplate|name plate|data plate|placa|etiqueta)$/;
 const ofHouse = [
   "panel",
   "breaker",

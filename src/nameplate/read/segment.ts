@@ -179,7 +179,8 @@ function offerWords(
   const label = previous?.kind === "word" ? run.slice(previous.start, previous.end).toLowerCase() : "";
   const next = run[start + 1];
   if (/^(?:ins|insul|cl|class|code|kva|clase)$/.test(label) && /[A-Z]/.test(run[start] ?? ""))
-    if (next === undefined || !/[a-z]/.test(next)) offer({ kind: "word", start, end: start + 1 }, 0.8);
+    if (next === undefined || !/[a-z]/.test(next))
+      offer({ kind: "word", start, end: start + 1 }, /[A-Z]/.test(next ?? "") ? 1.4 : 0.8);
   // A frame letter before its number: `Y56`.
   if (/[YJC]/i.test(run[start] ?? "") && /^(?:48|56)(?!\d)/.test(run.slice(start + 1, start + 4)))
     offer({ kind: "word", start, end: start + 1 }, 0.9);
