@@ -6,7 +6,7 @@ import { whenSentence } from "../conversation/presence.ts";
 import { createSpeaker } from "../conversation/speaker.ts";
 import { step } from "../conversation/step.ts";
 import { newThread, type Pending, type Thread, withLine } from "../conversation/thread.ts";
-import type { Understood } from "../conversation/understand.ts";
+import { READ_CHARACTERS, type Understood } from "../conversation/understand.ts";
 import type { CaseEvent, DeskCase } from "../desk/case.ts";
 import { openedCase } from "../desk/case.ts";
 import { follow, needsNewCase } from "../desk/follow.ts";
@@ -60,7 +60,12 @@ export async function answerCustomer(parts: EngineParts, found: Found): Promise<
     last,
     newId,
   );
-  const replies = [...answered.replies, ...followed.toCustomer];
+  const cut = item.text.length > READ_CHARACTERS && answered.hazard === null && answered.replies.length > 0;
+  const replies = [
+    ...(cut ? [parts.wording.say("replies", "tooLong")] : []),
+    ...answered.replies,
+    ...followed.toCustomer,
+  ];
   const shown =
     followed.case &&
     presented({ ...followed.case, updatedAt: item.at }, followed.thread, answered.assessment, known);

@@ -3,7 +3,7 @@ import { fuzz } from "./fuzz-evening.ts";
 // Made-up messages through the whole engine: npx tsx tests/bench/fuzz.ts [messages] [seed]
 const count = Number(process.argv[2] ?? 100_000);
 const seed = Number(process.argv[3] ?? 1);
-const portion = 10_000;
+const portion = 2500;
 
 let faulty = 0;
 const times: number[] = [];

@@ -181,6 +181,7 @@ test("“delete my data” leaves no word of the customer anywhere in the files"
   }
   for (const { id } of await store.undelivered()) await store.delivered(id);
   await store.link("telegram", { theirs: "-100/topic/7", lane: caseLane(1), kind: "topic" });
+  await store.link("telegram", { theirs: `${word}/message/8`, lane: customer("ana"), kind: "message" });
   await store.telegram.keepUpdates([{ id: 5, queue: "ana", body: JSON.stringify({ text: secret }) }], at);
   await store.telegram.parkUpdate(5, "TypeError", at, []);
 

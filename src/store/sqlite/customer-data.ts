@@ -4,7 +4,7 @@ import type { Db } from "./database.ts";
 type Row = Readonly<Record<string, unknown>>;
 
 /** The columns that hold JSON are given as what they say. */
-const JSON_COLUMNS = ["state", "attachments", "content", "doc", "body"];
+const JSON_COLUMNS = ["state", "attachments", "content", "doc", "body", "request"];
 
 const shown = (row: Row): Row =>
   Object.fromEntries(
@@ -34,6 +34,9 @@ export function customerDataOf(db: Db): (threadId: string) => Promise<CustomerDa
   const acts = db.prepare("SELECT at, done, answer FROM acts WHERE case_id = ? ORDER BY at, id");
   const numbers = db.prepare("SELECT number, sku, at, standing FROM numbers WHERE case_id = ? ORDER BY id");
   const doubted = db.prepare("SELECT sku, finding, at FROM doubted WHERE case_id = ? ORDER BY id");
+  const verdicts = db.prepare(
+    "SELECT at, verdict, sku, messages, request FROM verdicts WHERE case_id = ? ORDER BY id",
+  );
   const places = db.prepare("SELECT channel, theirs, kind FROM links WHERE lane = ? ORDER BY rowid");
   const updates = db.prepare(
     "SELECT id, at, state, error, body FROM telegram_updates WHERE queue = ? ORDER BY id",
@@ -55,6 +58,7 @@ export function customerDataOf(db: Db): (threadId: string) => Promise<CustomerDa
         history: events.all(row.id),
         acts: acts.all(row.id),
         shownToStaff: (sent.all(`case:${row.id}`) as Row[]).map(shown),
+        verdicts: (verdicts.all(row.id) as Row[]).map(shown),
         numbersOnRecord: numbers.all(row.id),
         findingsDoubted: doubted.all(row.id),
         places: places.all(`case:${row.id}`),

@@ -38,6 +38,7 @@ export function threadsOf(db: Db) {
   const rememberErased = db.prepare(
     "INSERT OR IGNORE INTO erased (serial, at) SELECT serial, ? FROM threads WHERE id = ?",
   );
+  const eraseLinks = db.prepare("DELETE FROM links WHERE lane = 'customer:' || ?");
   const eraseThread = db.prepare("DELETE FROM threads WHERE id = ?");
   const next = nextOf(db);
 
@@ -64,6 +65,7 @@ export function threadsOf(db: Db) {
      */
     erase: (id: string, at: string) => {
       eraseInbox.run(id);
+      eraseLinks.run(id);
       rememberErased.run(at, id);
       eraseThread.run(id);
     },
