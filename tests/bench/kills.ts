@@ -41,4 +41,5 @@ process.stdout.write(
   `${kills} kills (${atStart} while starting), ${repeated} messages repeated, ${wrong} evenings went wrong\n`,
 );
 rmSync(folder, { recursive: true, force: true });
+rmSync(program, { force: true });
 process.exitCode = wrong === 0 ? 0 : 1;

@@ -11,8 +11,8 @@ const KILLS = 25;
 
 test(`a desk killed ${KILLS} times during an evening answers everybody, once, and keeps the same books`, async () => {
   const folder = mkdtempSync(join(tmpdir(), "kills-"));
+  const program = await bundleDesk();
   try {
-    const program = await bundleDesk();
     const plan = { folder, customers: 14, seed: 7 };
     const calm = await playEvening({ ...plan, kills: 0, killSeed: 0 }, program);
     const rough = await playEvening({ ...plan, kills: KILLS, killSeed: 1 }, program);
@@ -27,5 +27,6 @@ test(`a desk killed ${KILLS} times during an evening answers everybody, once, an
     expect([rough.parked, rough.integrity]).toEqual([0, "ok"]);
   } finally {
     rmSync(folder, { recursive: true, force: true });
+    rmSync(program, { force: true });
   }
 }, 300_000);

@@ -1,6 +1,6 @@
 import { type ChildProcess, spawn } from "node:child_process";
 import { once } from "node:events";
-import { existsSync, rmSync } from "node:fs";
+import { existsSync } from "node:fs";
 import { join } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
 import { fileURLToPath } from "node:url";
@@ -45,7 +45,6 @@ export interface Played {
 export async function bundleDesk(): Promise<string> {
   // Beside the packages it uses, under a name of its own: several may run at once.
   const outfile = join(project, `node_modules/.cache/desk-process-${process.pid}.mjs`);
-  process.once("exit", () => rmSync(outfile, { force: true }));
   const entry = fileURLToPath(new URL("./desk-process.ts", import.meta.url));
   await build({
     entryPoints: [entry],
