@@ -27,8 +27,14 @@ export function cutChunk(
     return piece;
   };
   const shown = text.slice(from, to).replace(/^["'“”(:]{1,3}|["'“”),;:!.]{1,3}$/g, "");
-  const asked = /^[\d.,/-]*\d\?+$/.test(shown) && !/^\d{2}\?\?$|^\d{3}\?$/.test(shown);
-  const unread = shown.length <= 32 && /\d/.test(shown) && !asked ? partial.exec(shown)?.[1] : undefined;
+  // Volts have three figures: "23? V" lacks one, "230? V" is doubted.
+  const short = /^\d{2}\?$/.test(shown) && /^ ?v(?:olts?)?\b/i.test(text.slice(to, to + 7));
+  const asked = !short && /^[\d.,/-]*\d\?+$/.test(shown) && !/^\d{2}\?\?$|^\d{3}\?$/.test(shown);
+  const unread = short
+    ? shown
+    : shown.length <= 32 && /\d/.test(shown) && !asked
+      ? partial.exec(shown)?.[1]
+      : undefined;
   if (unread !== undefined) {
     const start = text.indexOf(shown, from);
     const end = start + unread.length;
@@ -44,16 +50,19 @@ export function cutChunk(
     const match = core.exec(rest);
     const start = match ? at + match.index : to;
     for (let mark = at; mark < start; mark++) {
-      if (text[mark] === "." && mark === start - 1 && /\d/.test(text[start] ?? "")) continue;
+      if (isPoint(text, mark) && mark === start - 1 && /\d/.test(text[start] ?? "")) continue;
       pushMark(text, mark, common(), tokens);
     }
     if (!match) return;
     const end = start + match[0].length;
-    const dotted = start > at && text[start - 1] === "." && /\d/.test(text[start] ?? "");
+    const dotted = start > at && isPoint(text, start - 1) && /\d/.test(text[start] ?? "");
     cutCore(text, dotted ? start - 1 : start, end, common, tokens);
     at = end;
   }
 }
+
+/** A point of its own, not the end of a row of dots. */
+const isPoint = (text: string, at: number) => text[at] === "." && text[at - 1] !== ".";
 
 type Common = () => Pick<Token, "glued" | "wide" | "chunk">;
 

@@ -159,6 +159,7 @@ function leftBlank(tokens: readonly Token[], name: Name): boolean {
   while (isMark(tokens[at], "?", "-", "_", "*", "…") || (isMark(tokens[at], ".") && at > from)) at += 1;
   const marks = at - from;
   const after = tokens[at];
+  if (isWord(after, "none", "nada", "ninguno", "ninguna") && !isWord(tokens[at + 1], "of", "de")) return true;
   if (marks >= 2) return true;
   const ends = after === undefined || after.kind === "break" || isMark(after, ",", ";", "|", ")");
   return ends && marks === 1 && !name.weak && name.upper && isMark(tokens[from], "?", "-");

@@ -177,7 +177,7 @@ export const valuePhrases: readonly (readonly [RatingName, string | number, read
     "phase",
     1,
     list(`
-  single phase, 1 phase, single ph, monofasico, monofasica, una fase, 1 fase, 1 ø, 1 ph, single ø,
+  single phase, 1 phase, single ph, monofasico, monofasica, una fase, 1 fase, una sola fase, 1 sola fase, 1 ø, 1 ph, single ø,
   fase unica, single phas, phase single, phases single, ph single, 1 ~
 `),
   ],

@@ -1,5 +1,7 @@
 import * as cues from "./cues.ts";
+import { everydayWords } from "./everyday.ts";
 import * as lexicon from "./lexicon.ts";
+import * as numberWords from "./numberWords.ts";
 import * as siteLexicon from "./siteLexicon.ts";
 
 /** Everyday words a letter or two away from a label word: never taken for a slip of the pen. */
@@ -39,5 +41,9 @@ export function isTradeWord(word: string): boolean {
 }
 
 export function isOrdinary(word: string): boolean {
-  return near.has(word);
+  return near.has(word) || everydayWords.has(word) || saidNumbers.has(word);
 }
+
+const saidNumbers = new Set(
+  [numberWords.units, numberWords.tens, numberWords.hundreds, numberWords.parts].flatMap(Object.keys),
+);

@@ -128,6 +128,7 @@ function offerNumbers(run: string, start: number, offer: (piece: Segment, cost: 
   let digits = 0;
   for (let at = start; at < run.length && at - start < 14; at++) {
     const character = run[at] ?? "";
+    if (at === start && character === "." && run[at - 1] === ".") break;
     const digit = digitLike(character);
     if (digit !== undefined) {
       norm += digit;
