@@ -90,12 +90,16 @@ export const count: Cell<number> = {
   show: String,
 };
 
-/** Money, with or without a dollar sign and thousands marks: `1,249.50`. */
+const POINT_MONEY = /^\d{1,3}(?:,\d{3}){1,2}(?:\.\d{1,2})?$/;
+const COMMA_MONEY = /^\d{1,3}(?:\.\d{3}){1,2},\d{1,2}$/;
+
+/** Money, with or without a dollar sign and thousands marks: `1,249.50`, `1.249,50`. */
 export const price: Cell<number> = {
   expected: "a price in dollars, such as 249.50",
   read: (cell) => {
     const bare = cell.replace(/^\$ ?/, "");
-    return decimal(/^\d{1,3}(?:,\d{3}){1,2}(?:\.\d{1,2})?$/.test(bare) ? bare.replaceAll(",", "") : bare);
+    if (COMMA_MONEY.test(bare)) return decimal(bare.replaceAll(".", ""));
+    return decimal(POINT_MONEY.test(bare) ? bare.replaceAll(",", "") : bare);
   },
   show: String,
 };

@@ -28,6 +28,16 @@ export async function* streamTable<C extends Columns>(
   let nextLine = 1;
   /** Lines on which the records begin that are parsed and not yet taken. */
   const starts: number[] = [];
+  /** Text from line `unreadLine` on that the parser has been given: shows how a broken row begins. */
+  let unread = "";
+  let unreadLine = 1;
+  const drop = () => {
+    for (; unreadLine < nextLine; unreadLine++) unread = unread.slice(unread.indexOf("\n") + 1);
+  };
+  const keep = (piece: string) => {
+    drop();
+    unread += piece;
+  };
   try {
     const { head, delimiter } = await beginning(pieces);
     const parser = parse({
@@ -39,7 +49,7 @@ export async function* streamTable<C extends Columns>(
         return cells;
       },
     });
-    const source = Readable.from(allOf(head, pieces));
+    const source = Readable.from(allOf(head, pieces, keep));
     source.once("error", (error) => parser.destroy(error));
     source.pipe(parser);
     const reader = tableReader(table);
@@ -52,8 +62,11 @@ export async function* streamTable<C extends Columns>(
     if (missing) yield missing;
   } catch (error) {
     if (error instanceof EncodingFault) yield { kind: "broken", errors: [error.fault] };
-    else if (error instanceof CsvError) yield { kind: "broken", errors: [unclosedQuote(nextLine, '"')] };
-    else throw error;
+    else if (error instanceof CsvError) {
+      drop();
+      const found = unread.slice(0, 60).split("\n")[0] ?? "";
+      yield { kind: "broken", errors: [unclosedQuote(nextLine, found)] };
+    } else throw error;
   }
 }
 
@@ -68,7 +81,15 @@ async function beginning(pieces: AsyncIterator<string>): Promise<{ head: string;
   return { head, delimiter: delimiterOf(head) };
 }
 
-async function* allOf(head: string, pieces: AsyncIterator<string>): AsyncGenerator<string> {
-  if (head !== "") yield head;
-  for (let next = await pieces.next(); !next.done; next = await pieces.next()) yield next.value;
+async function* allOf(
+  head: string,
+  pieces: AsyncIterator<string>,
+  keep: (piece: string) => void,
+): AsyncGenerator<string> {
+  for (let piece: string | undefined = head; piece !== undefined; ) {
+    keep(piece);
+    if (piece !== "") yield piece;
+    const next = await pieces.next();
+    piece = next.done ? undefined : next.value;
+  }
 }

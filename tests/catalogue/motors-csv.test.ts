@@ -141,8 +141,9 @@ describe("reading the stock table", () => {
     expect(motorWith({ frame: "56 y" }).label.frame).toBe("56Y"));
   it("reads a through-bolt mount", () =>
     expect(motorWith({ flange: "Through Bolt" }).label.flange).toBe("through-bolt"));
-  it("reads a price with its sign and thousands mark", () =>
-    expect(motorWith({ price_usd: "$1,249.50" }).priceUsd).toBe(1249.5));
+  it.each(["$1,249.50", "1.249,50", "1249,50", "$ 1249.50"])("reads %s as a price", (cell) =>
+    expect(motorWith({ price_usd: cell }).priceUsd).toBe(1249.5),
+  );
   it("keeps an inch mark inside an unquoted cell", () =>
     expect(motorWith({ description: 'fits 5/8" shafts' }).description).toBe('fits 5/8" shafts'));
 });
