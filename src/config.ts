@@ -18,6 +18,8 @@ export interface Config {
   readonly limits: { readonly perThread: number; readonly overall: number };
   /** Where health and metrics are shown; null: nowhere. */
   readonly http: { readonly host: string; readonly port: number } | null;
+  /** Port of the page to try the desk in a browser; "free": any free one, while a person sits at the terminal. */
+  readonly tryPort: number | "free" | "off";
 }
 
 export interface TelegramConfig {
@@ -74,6 +76,9 @@ const environmentSchema = z
         .int("a port number")
         .min(1, "a port number")
         .max(65_535, "a port number"),
+    ),
+    NAMEPLATE_TRY_PORT: optional(
+      z.union([z.literal("off"), z.coerce.number().int().min(0).max(65_535)], "a port number, or off"),
     ),
     // The token itself never goes into a message.
     NAMEPLATE_TELEGRAM_TOKEN: optional(
@@ -148,6 +153,7 @@ export function readConfig(environment: NodeJS.ProcessEnv = process.env): Config
       env.NAMEPLATE_HTTP_PORT === undefined
         ? null
         : { host: env.NAMEPLATE_HTTP_HOST, port: env.NAMEPLATE_HTTP_PORT },
+    tryPort: env.NAMEPLATE_TRY_PORT === 0 ? "off" : (env.NAMEPLATE_TRY_PORT ?? "free"),
     telegram: telegramOf(env),
   };
 }

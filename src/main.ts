@@ -1,6 +1,6 @@
 import { chatInTerminal } from "./channels/terminal/chat.ts";
 import { openDesk } from "./compose.ts";
-import { readConfig } from "./config.ts";
+import { type Config, readConfig } from "./config.ts";
 import { showFacts } from "./conversation/speaker.ts";
 import { endKindly } from "./exit.ts";
 import { openLog } from "./ops/log.ts";
@@ -19,6 +19,7 @@ export async function startTerminal(
       process.stderr.write(`Message ${id} could not be handled: ${String(error)}\n`),
   });
   const { wording } = desk.content;
+  const tryPage = await openTryPage(config);
   await chatInTerminal({
     engine: desk.engine,
     store: desk.store,
@@ -35,7 +36,19 @@ export async function startTerminal(
         : wording.say("replies", "welcomeBack", { facts });
     },
   });
+  await tryPage?.close();
   await desk.close();
+}
+
+/** The page to try the desk in a browser, beside a person's terminal or where its port is named. */
+async function openTryPage(config: Config): Promise<{ close: () => Promise<void> } | undefined> {
+  const { tryPort } = config;
+  const atTerminal = process.stdin.isTTY === true && process.stdout.isTTY === true;
+  if (tryPort === "off" || (tryPort === "free" && !atTerminal)) return undefined;
+  const { startInBrowser } = await import("./in-browser.ts");
+  const page = await startInBrowser({ ...config, tryPort });
+  if (atTerminal) process.stdout.write(`Both sides to try in a browser: ${page.address}\n\n`);
+  return page;
 }
 
 /** On Telegram with a bot token, in the terminal without one. */

@@ -34,6 +34,8 @@ export interface Seen {
   readonly replyTo?: number;
   readonly topic?: number;
   readonly album?: string;
+  /** Identifier of the picture, for getFile; the largest size. */
+  readonly file?: string;
   /** First name of whoever wrote it first, for a forward. */
   readonly forwardedFrom?: string;
 }
@@ -70,6 +72,7 @@ function seen(world: World, message: Message): Seen {
     ...(answered === undefined || opening === true ? {} : { replyTo: answered.message_id }),
     ...(message.message_thread_id === undefined ? {} : { topic: message.message_thread_id }),
     ...(message.media_group_id === undefined ? {} : { album: message.media_group_id }),
+    ...(message.photo === undefined ? {} : { file: message.photo.at(-1)?.file_id ?? "" }),
     ...(origin?.type === "user" ? { forwardedFrom: origin.sender_user.first_name } : {}),
   };
 }
