@@ -1,6 +1,6 @@
 import type { Clause } from "./clauses.ts";
 import { type Context, cuesIn, isQuestion } from "./context.ts";
-import { isWord } from "./token.ts";
+import { isWord, type Token } from "./token.ts";
 
 /** Home words that say only what is spoken of, not whose it is. */
 export const plainNouns: ReadonlySet<string> = new Set([
@@ -32,7 +32,9 @@ export function asksGenerally(context: Context, clause: Clause): boolean {
   if (cuesIn(context, clause.start, clause.end, "home").some(({ phrase }) => !plainNouns.has(phrase)))
     return false;
   const words = tokens.slice(clause.start, clause.end);
-  if (words.some((token) => isWord(token, "my", "mi", "our"))) return false;
+  if (outOfPatience(words)) return false;
+  const indirect = words.some((token) => isWord(token, "whether"));
+  if (!indirect && words.some((token) => isWord(token, "my", "mi", "our"))) return false;
   // "If slip is 5 %, a motor would turn at …" reckons; it states nothing.
   const sentence = context.sentences[clause.sentence] ?? [];
   const supposes =
@@ -72,6 +74,17 @@ export function asksGenerally(context: Context, clause: Clause): boolean {
   const next = context.sentences[clause.sentence + 1]?.[0];
   if (next && isWord(tokens[next.start], "thats") && isWord(tokens[next.start + 1], "what")) return false;
   return isQuestion(context, clause.sentence) || general;
+}
+
+/** "How many times do I have to say it", "why do you keep asking": no question, and the answer follows. */
+function outOfPatience(words: readonly Token[]): boolean {
+  return words.some(
+    (token, at) =>
+      (isWord(token, "keep") && isWord(words[at + 1], "asking")) ||
+      (isWord(token, "many") && isWord(words[at + 1], "times")) ||
+      (isWord(token, "asking", "ask") && isWord(words[at + 1], "again", "me")) ||
+      (isWord(token, "cuantas") && isWord(words[at + 1], "veces")),
+  );
 }
 
 /** "What's on there now is a 1.5 hp": no question, though it opens as one. */

@@ -157,7 +157,7 @@ function opens(tokens: readonly Token[], start: number, end: number): boolean {
   const token = tokens[at];
   // "… asks whether a variable-speed motor would pay"
   const indirect = tokens.slice(at, end).findIndex((word) => isWord(word, "whether"));
-  if (indirect >= 0 && isWord(tokens[at + indirect + 1], "a", "an", "any", "the")) return true;
+  if (indirect >= 0 && isWord(tokens[at + indirect + 1], "a", "an", "any")) return true;
   if (tokens.slice(start, at).some((mark) => isMark(mark, "¿"))) return true;
   return token?.kind === "word" && openers.has(token.norm);
 }

@@ -102,7 +102,7 @@ export const generalQuestionCues: readonly string[] = list(`
   diferencia, diferencia, significa, quiere decir, cuantos, es igual, matter, generally, supposed to
   be, in theory, hypothetically, convert, fit a, fits a, work with, por que, que es, cual es, how do
   i, ever, or nah, how come, ok to, okay to, safe to, legal, allowed, curious, wondering, wonder if, do all, are
-  all, is it true, ever make, make them, exist, if a, a motor rated, generally speaking, do i need, equivale, equivalen, por curiosidad, how long, how big, how often, how old, how hot, how fast, cuanto dura, in stock, available, according to, normal
+  all, is it true, ever make, make them, exist, if a, a motor rated, generally speaking, do i need, equivale, equivalen, por curiosidad, how long, how big, how often, how old, how hot, how fast, cuanto dura, in stock, available, according to, normal, whether a, whether an, whether any
 `);
 
 /** First words of a clause that asks. */

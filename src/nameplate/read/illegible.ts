@@ -64,7 +64,9 @@ export function illegible(context: Context, owners: readonly Owner[], claims: Or
       if (last && (sentenceAt[cue.start] ?? 0) - (sentenceAt[last.start] ?? 0) === 1) found.add(last);
     }
     const [first, second] = takesObject.test(cue.phrase) ? [after, before] : [before, after];
-    for (const name of first.length > 0 ? first : second) found.add(name);
+    // "el modelo no se ve y la serie tampoco": the same is said of both.
+    const alike = second.length > 0 && sharesFate(context, cue);
+    for (const name of first.length > 0 && !alike ? first : [...first, ...second]) found.add(name);
   }
   for (const name of free) if (leftBlank(context.tokens, name)) found.add(name);
   return [...found];
@@ -101,6 +103,12 @@ function meansLastNamed({ tokens }: Context, cue: Cue): boolean {
   if (cue.kind !== "illegible") return false;
   const object = tokens[cue.end];
   return isWord(object, "one", "it", "any", "that") || /such/.test(cue.phrase);
+}
+
+function sharesFate({ tokens, sentenceAt }: Context, cue: Cue): boolean {
+  for (let at = cue.end; at < cue.end + 8 && sentenceAt[at] === sentenceAt[cue.start]; at++)
+    if (isWord(tokens[at], "tampoco", "neither", "nor", "ditto")) return true;
+  return false;
 }
 
 /** An everyday word names a rating here only with an article, in capitals, or before a colon. */

@@ -98,7 +98,7 @@ function jointAfter(
     if (token.kind === "number" || token.kind === "partial") {
       if (joined) return { next: here, cost, united, loose: !firm };
       // Two figures side by side with nothing between them: a column that lost its slash.
-      return united || token.wide ? undefined : { next: here, cost: 0.9, united, loose: true };
+      return united || token.wide ? undefined : { next: here, cost: 0.9 + cost, united, loose: true };
     }
     if (isMark(token, "/", "\\", "-", "&", "~", "+")) {
       joined = true;

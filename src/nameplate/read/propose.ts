@@ -5,7 +5,7 @@ import { linkBack, linksAfter, unitFollows } from "./connect.ts";
 import type { Name } from "./naming.ts";
 import type { Parsed } from "./parsed.ts";
 import { parseSpecial } from "./special.ts";
-import { isWord, type Token } from "./token.ts";
+import { isMark, isWord, type Token } from "./token.ts";
 import { parseValue } from "./values.ts";
 
 /** A value that may follow this name at this token, whatever kind of rating it is. */
@@ -85,6 +85,8 @@ export function namedAfter(tokens: readonly Token[], names: readonly (readonly N
   for (let at = tokens.length - 1; at >= 0; at--) {
     for (const name of names[at] ?? []) ahead.set(name.rating, at);
     const kind = tokens[at]?.kind;
+    const letter = letterOfClass(tokens, at);
+    if (letter) candidates.push(letter);
     if (kind !== "number" && kind !== "partial" && kind !== "code") continue;
     const near = (rating: RatingName) => (ahead.get(rating) ?? Number.POSITIVE_INFINITY) - at < longestFigure;
     for (const rating of (kind === "code" ? codes : spelledBefore).filter(near))
@@ -109,6 +111,30 @@ export function namedAfter(tokens: readonly Token[], names: readonly (readonly N
       }
   }
   return candidates;
+}
+
+/** "'F' class insulation": the letter before its name. */
+function letterOfClass(tokens: readonly Token[], at: number): Candidate | undefined {
+  const letter = tokens[at];
+  if (letter?.kind !== "word" || !letter.upper || !/^[abfh]$/.test(letter.norm)) return undefined;
+  const next = isMark(tokens[at + 1], "'", '"', "”", "-") ? at + 2 : at + 1;
+  const classed = isWord(tokens[next], "class", "clase", "insulation", "insul") && !tokens[next]?.wide;
+  // "INS F CLASS H" and "CODE B CLASS F" name the letter before.
+  const named = isWord(
+    tokens[at - 1],
+    "class",
+    "cl",
+    "ins",
+    "code",
+    "insul",
+    "insulation",
+    "kva",
+    "letter",
+    "clase",
+  );
+  if (!classed || named || isMark(tokens[at - 1], ":", "=", ".", "-")) return undefined;
+  const claims = [claim("insulationClass", { end: at + 1, value: letter.norm.toUpperCase(), fit: 1 }, at, 3)];
+  return { start: at, end: next + 1, score: 3, claims };
 }
 
 const codes: readonly RatingName[] = ["modelNumbers", "serialNumber"];

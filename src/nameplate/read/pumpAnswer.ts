@@ -1,9 +1,11 @@
 import { isOrdinary } from "./ordinary.ts";
 import { fold } from "./token.ts";
 
-/** What people say before the name itself. */
+/** What people say before the name itself, one piece of it. */
 const leadIn =
-  /^(?:(?:(?:i|yo)\s+(?:think|believe|guess|creo)|(?:maybe|probably|ok|okay|um+|oh|well|creo|pues)|(?:it|its|it['’]s|that['’]s|this is|es|pump|model|la bomba|bomba)|(?:says|reads|is|dice|called)|(?:a|an|the|un|una|la|el|que)|[:,-])\s*(?=\s|[:,-]|$)\s*)+/i;
+  /^(?:(?:i|yo) (?:think|believe|guess|creo)|maybe|probably|okay|ok|um|oh|well|creo|pues|it['’]?s|it|that['’]?s|this is|es|pump|model|la bomba|bomba|says|reads|is|dice|called|an|a|the|una|un|la|el|que|[:,-])(?=[\s:,-])[\s:,-]*/i;
+const mostLeadIns = 6;
+
 /** Words of talk: with one of them the answer is no name. */
 const talk = new Set(
   (
@@ -16,10 +18,8 @@ const talk = new Set(
 /** A short answer that is the pump's own name, as typed: "Marmalade F5", "it's a Ridgemoor 3"; else undefined. */
 export function pumpNamed(text: string): string | undefined {
   if (text.length > 100) return undefined;
-  const name = text
-    .trim()
-    .replace(leadIn, "")
-    .replace(/[\s.,;!]+$/u, "");
+  let name = text.trim().replace(/[\s.,;!]{1,20}$/u, "");
+  for (let seen = 0; seen < mostLeadIns && leadIn.test(name); seen++) name = name.replace(leadIn, "");
   if (name.length < 3 || name.length > 40 || !/^[\p{L}\d][\p{L}\d '’./-]*$/u.test(name)) return undefined;
   const words = name.split(/\s+/);
   if (words.length > 5 || words.some((word) => talk.has(fold(word).replace(/['’]/g, "")))) return undefined;

@@ -12,6 +12,7 @@ import { ratherThan, restated } from "./restated.ts";
 import { type Owner, ownersOf } from "./scope.ts";
 import { openQuestions, selfEvident } from "./selfEvident.ts";
 import { settle } from "./settle.ts";
+import { supplyNow } from "./supplyNow.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 
 /** What of the chosen readings counts, what was taken back, and what could not be read. */
@@ -42,6 +43,10 @@ export function resolve(
       explained.fill(true, claim.start, claim.end);
     }
   };
+  const wired = supplyNow(context);
+  const rewired = new Set(wired.map(({ start }) => start));
+  standing = standing.filter(({ rating, start }) => rating !== "volts" || !rewired.has(start));
+  add(wired);
   const ofLabel = (claim: Claim) => owners[claim.start] === "label";
   add(ratherThan(context, denied).filter(ofLabel));
   add(corrected(context, owners, explained, ordered));

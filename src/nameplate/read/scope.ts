@@ -151,12 +151,19 @@ function handBack(context: Context, index: number, owners: Owner[]): void {
   let first = index;
   if (dismissed) {
     const own = opens(index - 1) && stated.within(sentenceStart(context, clause), clause.start).length > 0;
-    while (first > 0 && (opens(first - 1) || (!own && clauses[first - 1]?.sentence === clause.sentence - 1)))
+    const farthest = Math.max(0, index - mostHandedBack);
+    while (
+      first > farthest &&
+      (opens(first - 1) || (!own && clauses[first - 1]?.sentence === clause.sentence - 1))
+    )
       first -= 1;
   } else if (opens(index - 1)) first = index - 1;
   for (let at = clauses[first]?.start ?? clause.start; at < clause.start; at++)
     if (owners[at] === "label") owners[at] = owner;
 }
+
+/** How many clauses a dismissal reaches back. */
+const mostHandedBack = 12;
 
 const sentenceStart = ({ sentences }: Context, { sentence, start }: Clause) =>
   sentences[sentence]?.[0]?.start ?? start;

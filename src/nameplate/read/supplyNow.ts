@@ -1,0 +1,81 @@
+import type { Claim } from "./candidate.ts";
+import { type Context, isQuestion } from "./context.ts";
+import { suits } from "./plausible.ts";
+import { isMark, isWord } from "./token.ts";
+
+const nowWords = ["now", "ahora", "today", "nowadays", "hoy", "since"];
+const feeding = [
+  ...[
+    "ran",
+    "run",
+    "runs",
+    "gave",
+    "give",
+    "fed",
+    "feed",
+    "feeds",
+    "wired",
+    "rewired",
+    "pulled",
+    "brought",
+    "put",
+  ],
+  ...[
+    "have",
+    "got",
+    "get",
+    "getting",
+    "changed",
+    "switched",
+    "converted",
+    "upgraded",
+    "tengo",
+    "hay",
+    "pusieron",
+    "llega",
+  ],
+];
+
+/** How many tokens back the former voltage may be told. */
+const reach = 30;
+
+/**
+ * "Used to be 120, now they ran 240": of two voltages of the wiring told one after the other, the one there is now.
+ * Only where people are said to have changed it; a label's volts do not change.
+ */
+export function supplyNow(context: Context): Claim[] {
+  const { tokens, sentences, clauses } = context;
+  const found: Claim[] = [];
+  for (const [index, clause] of clauses.entries()) {
+    const words = tokens.slice(clause.start, clause.end);
+    if (
+      !words.some((token) => isWord(token, ...nowWords)) ||
+      !words.some((token) => isWord(token, ...feeding))
+    )
+      continue;
+    const own = voltageIn(context, clause.start, clause.end);
+    const from = sentences[clause.sentence]?.[0]?.start ?? clause.start;
+    const earliest = Math.max(clause.start - reach, Math.min(from, clauses[index - 1]?.start ?? from));
+    const before = voltageIn(context, earliest, clause.start);
+    if (own === undefined || before === undefined || isQuestion(context, clause.sentence)) continue;
+    const past = tokens
+      .slice(Math.max(0, before - 8), clause.start)
+      .some((token) =>
+        isWord(token, "used", "was", "were", "had", "before", "previously", "originally", "era", "antes"),
+      );
+    const value = tokens[own];
+    if (!past || value?.kind !== "number") continue;
+    found.push({ rating: "supplyVolts", value: value.value, start: own, end: own + 1, score: 1 });
+  }
+  return found;
+}
+
+/** The token of the only voltage here that a house is wired for; undefined if there is none or a pair. */
+function voltageIn({ tokens }: Context, from: number, to: number): number | undefined {
+  for (let at = from; at < to; at++) {
+    const token = tokens[at];
+    if (token?.kind !== "number" || suits("supplyVolts", token.value) < 2) continue;
+    return isMark(tokens[at + 1], "/", "-") || isMark(tokens[at - 1], "/", "-") ? undefined : at;
+  }
+  return undefined;
+}
