@@ -35,7 +35,16 @@ export function storedCatalogue(parts: CatalogueParts): () => Promise<Catalogue>
   };
 }
 
-async function load({ store, numberFormats, motors, today }: CatalogueParts): Promise<Catalogue> {
+/** Reads until nothing was imported or taken back meanwhile: half of one stock and half of another is none. */
+async function load(parts: CatalogueParts): Promise<Catalogue> {
+  for (;;) {
+    const version = await parts.store.stock.version();
+    const catalogue = await read(parts);
+    if ((await parts.store.stock.version()) === version) return catalogue;
+  }
+}
+
+async function read({ store, numberFormats, motors, today }: CatalogueParts): Promise<Catalogue> {
   const dateOf = async (kind: "motors" | "spares") => (await store.stock.current(kind))?.importedOn ?? today;
   return {
     motors: motors ?? (await storedItems(store, "motors")),

@@ -212,6 +212,25 @@ describe("a running desk", () => {
     expect(third).toMatchObject({ importedOn: "2026-11-25", sparesImportedOn: "2026-11-28" });
   });
 
+  test("never takes half of one stock and half of another", async () => {
+    await take(sheet("PIE-1,1,230,1,56Y,199,3"));
+    await take(sheet("PIE-2,1,230,1,56Y,199,3"));
+    let undone = false;
+    const stock: Store["stock"] = {
+      ...store.stock,
+      // Somebody takes the import back between the motors and the pumps.
+      items: async (kind) => {
+        if (kind === "pumps" && !undone) {
+          undone = true;
+          await store.stock.undo("motors");
+        }
+        return store.stock.items(kind);
+      },
+    };
+    const catalogue = storedCatalogue({ store: { ...store, stock }, numberFormats: [], today: "2026-11-25" });
+    expect((await catalogue()).motors.map(({ sku }) => sku)).toEqual(["PIE-1"]);
+  });
+
   test("a fresh store takes the demo's tables, a store that has them keeps its own", async () => {
     await take(sheet("PIE-1,1,230,1,56Y,199,3"));
     await takeDemoStock(store, data, at);
