@@ -45,7 +45,9 @@ export function weigh(
   const first = firstOf(likelihoods(plain), shown, seen);
   const rest = shown.filter(({ intent }) => intent !== first && intent !== "other");
   const parts = rest.length > 0 ? plain.split(PARTS).slice(0, PARTS_AT_MOST).map(likelihoods) : [];
-  const further = rest.filter(({ intent }) => {
+  const further = rest.filter(({ intent, words }) => {
+    // "SER. NO. 22" and "1 hp, no, 2" refuse nothing.
+    if (intent === "no" && seen.readings.length > 0) return plain.startsWith(words);
     if (finerIntents.has(intent)) return true;
     if (intent === "ratings" && seen.readings.length > 0) return true;
     // "What is SF" is no complaint that the service factor cannot be read.
