@@ -115,7 +115,8 @@ function asOne(token: Token, before: Token | undefined, after: Token | undefined
 
 function readAs(rating: RatingName, tokens: readonly Token[], at: number, brief: boolean): Parsed[] {
   const token = tokens[at];
-  const word = token && brief ? short[rating]?.[token.norm] : undefined;
+  const words = short[rating];
+  const word = token && brief && words && Object.hasOwn(words, token.norm) ? words[token.norm] : undefined;
   if (word !== undefined) return [{ end: at + 1, value: word as RatingValue<RatingName>, fit: 2 }];
   if (rating === "pricePerKwh" && token?.kind === "number") {
     const price = token.value < 2 ? token.value : token.value / 100;

@@ -78,7 +78,7 @@ export const wishCues: readonly string[] = list(`
   offering, recommended, recommends, suggested, told me to get, told me i need, says i need, says i
   should, said i should, said i need, quiero, quisiera, me gustaria, pienso, puedo, podria,
   pensando, uno nuevo, una nueva, el nuevo, la nueva, nuevo, cambiar a, subir a, poner uno, poner
-  un, get a bigger, bigger, replace it with, replace with, get a, buy a, giving away,
+  un, get a bigger, bigger, replace it with, replace with, get a, buy a, giving away, sell me, to sell me, selling me, wants to sell, trying to sell, pushing me,
   craigslist, en oferta, vi un, vi uno, encontre un, deseo, quote me, quote for a, put in a, new
   motor, stronger, downsize, down to a, go down to, going down to, candidate, proposed, replacement
   motor is, replacement is, your site, your website, you list, you have listed, you sell, if youve, if youd, anything in, anything with, anything under, something in, something with, something around, for $, too much, too big, too small, overkill, good deal, would turn, it would be, would run, would draw, would pull, would need, que ponga, ponga uno, me dijeron, dijeron
@@ -108,7 +108,7 @@ export const generalQuestionCues: readonly string[] = list(`
 /** First words of a clause that asks. */
 export const questionOpeners: readonly string[] = list(`
   what, whats, how, hows, why, which, does, do, did, is, are, can, could, would, will, should, who,
-  when, where, que, cual, como, cuanto, cuantos, puedo, sirve, funciona, es, se puede, any chance,
+  when, where, que, cual, como, cuanto, cuantos, puedo, sirve, funciona, es, se puede, any chance, any of, any,
   isnt, arent, doesnt, wouldnt, cant, por que, son, hay, if, got, puede, pueden, podra, tienen, tienes, venden, should, might
 `);
 
@@ -116,7 +116,7 @@ export const questionOpeners: readonly string[] = list(`
 export const aliveCues: readonly string[] = list(`
   fine, is fine, works, works fine, works great, still works, working, runs, still runs, runs great,
   running, ok, is ok, good, great, good one, still running, perfect, healthy, not the problem, no
-  problem, funciona, sirve, esta bien, trabaja bien, jala bien, still good, no issues, spins, still spins, spins fine, running fine,
+  problem, funciona, sirve, esta bien, trabaja bien, jala bien, still good, no issues, spins, still spins, humming along, hums along, chugging along, purring, running smooth, spins fine, running fine,
   spare, in the shed, ignore, serviceable, in service, operational, operating
 `);
 /** The thing just named is the broken one. */

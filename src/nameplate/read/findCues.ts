@@ -142,7 +142,7 @@ const having = new Set(havingWords);
 /** "el de la vecina", "the one of my neighbor". */
 function isOwnedBy(tokens: readonly Token[], start: number): boolean {
   const article = isWord(tokens[start - 1], "my", "the", "la", "el", "mi", "our", "a", "un");
-  return isWord(tokens[start - (article ? 2 : 1)], "of", "de");
+  return isWord(tokens[start - (article ? 2 : 1)], "of", "off", "de");
 }
 
 function owns(tokens: readonly Token[], after: number, phrase: string): boolean {

@@ -84,8 +84,8 @@ function headOf(
   head: Cell,
 ): RatingName | undefined {
   const words = tokens.slice(head.start, head.end).filter(({ kind }) => kind === "word");
-  const place = ofPlace[words.map(({ norm }) => norm).join(" ")];
-  if (place) return place;
+  const whole = words.map(({ norm }) => norm).join(" ");
+  if (Object.hasOwn(ofPlace, whole)) return ofPlace[whole];
   for (let start = head.start; start < head.end; start++) {
     if (tokens[start]?.kind === "mark") continue;
     const whole = names[start]?.find((name) =>

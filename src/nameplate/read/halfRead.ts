@@ -15,6 +15,9 @@ export function halved(context: Context, claims: readonly Standing[]): Standing[
   const ordered = new Ordered(claims);
   const half = new Set<Standing>();
   for (const cue of cuesOf(context, "partial")) {
+    // "code letter is J" says which.
+    const letter = tokens[cue.end];
+    if (cue.phrase === "letter is" && letter?.kind === "word" && letter.norm.length === 1) continue;
     if (ordered.within(cue.start - 8, cue.start).some((claim) => claim.end >= cue.end)) continue;
     const near = ordered
       .within(cue.start - 40, cue.start + 60)

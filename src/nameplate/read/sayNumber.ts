@@ -16,7 +16,8 @@ export class Words {
   }
   word(at: number): string {
     const token = this.tokens[at];
-    return token?.kind === "word" ? token.norm : "";
+    // "constructor" and the like are no keys of the tables.
+    return token?.kind === "word" && !(token.norm in Object.prototype) ? token.norm : "";
   }
   /** Index of the next word: a hyphen glued on both sides does not part number words. */
   after(at: number): number {

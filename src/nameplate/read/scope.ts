@@ -224,6 +224,10 @@ function ownClause(
       isWord(unit, "hp", "horse", "horsepower", "v", "volt", "volts");
     if (counted) owner = "label";
     owners.fill(linksBack(context.tokens, cue, next) ? next : owner, from, cue.start);
+    // "1 HP on the wet end and .95 THP on the motor": the second figure goes with the second place.
+    const joint = context.tokens.slice(from, cue.start).findIndex((token) => isWord(token, "and", "y"));
+    const onMotor = cued && next === "label" && isWord(context.tokens[cue.start - 1], "on", "en", "off");
+    if (onMotor && joint >= 0) owners.fill("label", from + joint, cue.start);
     from = cue.start;
     owner = next;
     cued = true;
@@ -243,6 +247,8 @@ function turn(
 ): Owner | undefined {
   const { tokens } = context;
   // "the neighbor's motor", "the heater's label": the noun goes with the owner before it.
+  const placedOn = cued && isWord(tokens[cue.start - 1], "on", "en");
+  if (cue.kind === "home" && placedOn && !stays) return "label";
   if (cue.kind === "home")
     return plainNouns.has(cue.phrase) && (cued || stays) && owner !== "label" ? undefined : "label";
   // "the new panel feeds it 240" is about the house.
@@ -262,6 +268,12 @@ function turn(
   if (cue.kind === "measured" && perPlate) return undefined;
   // "no puedo leer" asks for nothing.
   if (cue.kind === "wish" && isWord(tokens[cue.start - 1], "no", "not")) return undefined;
+  // "The original motor on the pump is 1.5 HP": it is there still.
+  const after = tokens.slice(cue.end, clause.end);
+  const present =
+    after.some((token) => isWord(token, "is", "says", "reads", "has")) &&
+    !after.some((token) => isWord(token, "was", "had", "were"));
+  if (cue.kind === "earlier" && /original (?:motor|one)$/.test(cue.phrase) && present) return undefined;
   const ordinal = cue.kind === "earlier" && /^(?:second|previous|2nd)$/.test(cue.phrase);
   if (ordinal && !isWord(tokens[cue.end], "was", "one", "had") && owner !== "other") return undefined;
   const vague = cue.kind === "wish" && /^(?:thinking|want|bigger|recommended|online)$/.test(cue.phrase);

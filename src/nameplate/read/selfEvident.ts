@@ -16,7 +16,12 @@ export function selfEvident(
   claims: readonly Claim[],
 ): Claim[] {
   const found: Claim[] = [];
-  if (!claims.some(({ rating }) => isNameplateRating(rating))) return found;
+  // "el motor es de 3/4" needs nothing else of the label.
+  const ofMotor = tokens.some(
+    (token, at) =>
+      isWord(token, "motor") && isWord(tokens[at + 1], "is", "es") && isWord(tokens[at + 2], "de", "a"),
+  );
+  if (!ofMotor && !claims.some(({ rating }) => isNameplateRating(rating))) return found;
   const has = (rating: RatingName) =>
     claims.some((claim) => claim.rating === rating) || found.some((claim) => claim.rating === rating);
   for (let at = 0; at < tokens.length; at++) {

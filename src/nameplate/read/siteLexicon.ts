@@ -34,7 +34,7 @@ export const poleWords: Readonly<Record<1 | 2 | 3, readonly string[]>> = {
 };
 /** What comes before the pump's own name. */
 export const pumpWords = list(`
-  pump model, pump :, bomba :, pump is a, pump is an, wet end is a, wet end model, wet end is, pump model is, pump
+  pump model, pump :, bomba :, pump is a, pump is an, pump is the, wet end is a, wet end model, wet end is, pump model is, pump
   model number, pump model no, pump type, modelo de bomba, modelo de la bomba, la bomba es una, la
   bomba es un, bomba modelo, pump body says, pump says, pumps a, pumps an, its the pump, pump name is, pump itself is a, pump body is a, wet end
   says, pump number, model of the pump, pump is model

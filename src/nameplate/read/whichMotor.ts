@@ -1,4 +1,5 @@
 import { type Context, cuesOf } from "./context.ts";
+import type { Cue } from "./findCues.ts";
 import { isWord } from "./token.ts";
 
 /** Sentences about a motor that still works, where another one in the message is the broken one. */
@@ -43,8 +44,12 @@ export function motorsToldApart({ tokens, cues, entities }: Context): ToldApart[
   const state = new Map<string, "alive" | "dead">();
   for (const { start, named, end, key } of about) {
     const said = cues.within(named, end).filter(({ kind }) => kind === "dead" || kind === "alive");
+    const alive = said.filter(({ kind }) => kind === "alive");
+    // "humming along" runs; "humming" does not.
+    const isDead = (cue: Cue) =>
+      cue.kind === "dead" && !alive.some((other) => other.start <= cue.start && cue.end <= other.end);
     const needed = tokens.slice(start, end).some((token) => isWord(token, "need", "needs", "necesito"));
-    if (needed || said.some(({ kind }) => kind === "dead")) state.set(key, "dead");
+    if (needed || said.some(isDead)) state.set(key, "dead");
     else if (said.length > 0 && state.get(key) !== "dead") state.set(key, "alive");
   }
   if (state.size === 0) return [];

@@ -134,6 +134,13 @@ describe("whatever the input", () => {
     );
   });
 
+  test("words that are also names of the language's own objects are words like others", () => {
+    for (const word of Object.getOwnPropertyNames(Object.prototype))
+      for (const text of [word, `hp ${word}`, `one ${word} five`, `HP,${word},V\n1,2,230`])
+        for (const { value } of readMessage(text, { expecting: ["phase", "breakerPoles", "shaft"] }).readings)
+          expect(["number", "string", "object"], text).toContain(typeof value);
+  });
+
   test.each([
     ["empty", ""],
     ["blank", " \n\t "],

@@ -63,6 +63,13 @@ describe("a bare answer is read as what was asked", () => {
     ["2 hp", ["volts"], { nameplate: { hp: 2 } }],
     ["yes", ["hp"], { nameplate: {}, unreadable: [] }],
     ["3450", ["hp"], { nameplate: { rpm: [3450] } }],
+    ["two handles tied", ["breakerPoles"], { site: { breakerPoles: 2 } }],
+    ["just the one handle", ["breakerPoles"], { site: { breakerPoles: 1 } }],
+    ["single i think", ["phase"], { nameplate: { phase: 1 } }],
+    ["it's a Marmalade F5", ["pumpModel"], { site: { pumpModel: "Marmalade F5" } }],
+    ["What do you mean", ["pumpModel"], { nameplate: {}, site: {}, unreadable: [] }],
+    ["240 i believe", ["supplyVolts"], { site: { supplyVolts: 240 } }],
+    ["10 hours", ["hoursPerDay"], { site: { hoursPerDay: 10 } }],
   ])("%s after being asked for %s", (text, expecting, expected) => {
     expect(valuesOf(readMessage(text, { expecting }))).toMatchObject(expected);
   });

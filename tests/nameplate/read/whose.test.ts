@@ -23,6 +23,13 @@ describe("only the label of the motor in question counts", () => {
     ["I see 2 stickers: motor 1.5 HP, pump 2.0 HP max", { hp: 1.5 }],
     ["1) HP 1.5 2) SF 1.1", { hp: 1.5, serviceFactor: 1.1 }],
     ["1725 Heron Lane. Motor 3/4 hp", { hp: 0.75 }],
+    ["Left motor dead, right motor ok. Left label: HP .5. Right label: HP 1.", { hp: 0.5 }],
+    ["the one for the slide (3 HP) still runs, the one for the filter quit and reads 1.5 HP", { hp: 1.5 }],
+    ["a sticker says 115V but its on the timer, the motor one says 230V", { volts: [230] }],
+    ["The spare (works) is 1 hp. The dead one: 1.5 hp", { hp: 1.5 }],
+    ["it says 1HP on the wet end and .95 THP on the motor", { totalHp: 0.95 }],
+    ["I'd like to go up to a 2 hp. What's on there now is a 1.5 hp", { hp: 1.5 }],
+    ["WHY DO YOU KEEP ASKING ITS 230 VOLTS", { volts: [230] }],
   ])("%s", (text, expected) => {
     expect(read(text).nameplate).toEqual(expected);
   });
@@ -39,6 +46,10 @@ describe("only the label of the motor in question counts", () => {
     "hp 1 sf 1.25 ... actually disregard all of that, I was reading the tag on the cleaner pump",
     "it's not 230",
     "I never said 1.5 hp",
+    "the motor before this one was a 2 hp 230v I think",
+    "Well pump's a horse and a half but that ain't the one I'm asking on",
+    "Do you guys carry 2.5 hp motors with a C flange at all",
+    "tracking no. 48Y-115-230-9961, says delivered",
   ])("no rating: %s", (text) => {
     expect(read(text)).toEqual({ nameplate: {}, site: {}, unreadable: [] });
   });
