@@ -2,9 +2,9 @@ import { isNameplateRating, type RatingName, type RatingValue } from "../vocabul
 import type { Claim, Standing } from "./candidate.ts";
 import { type Context, cuesOf } from "./context.ts";
 import type { Name } from "./naming.ts";
+import type { Owner } from "./owner.ts";
 import type { Parsed } from "./parsed.ts";
 import { pumpNamed } from "./pumpAnswer.ts";
-import type { Owner } from "./scope.ts";
 import { parseSpecial } from "./special.ts";
 import { isWord, type NumberToken, type Token } from "./token.ts";
 import { parseValue } from "./values.ts";

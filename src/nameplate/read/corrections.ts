@@ -3,7 +3,7 @@ import type { Standing } from "./candidate.ts";
 import { type Context, cuesIn, cuesOf } from "./context.ts";
 import type { Cue } from "./findCues.ts";
 import type { Ordered } from "./ordered.ts";
-import type { Owner } from "./scope.ts";
+import type { Owner } from "./owner.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 import { parseValue } from "./values.ts";
 

@@ -3,7 +3,7 @@ import { type Context, cuesIn, cuesOf } from "./context.ts";
 import type { Cue } from "./findCues.ts";
 import type { Name } from "./naming.ts";
 import { Ordered } from "./ordered.ts";
-import type { Owner } from "./scope.ts";
+import type { Owner } from "./owner.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 
 /** Cues whose object follows them: "can't read the SF"; of the others the subject stands before. */

@@ -1,0 +1,125 @@
+import { plainNouns } from "./asking.ts";
+import type { Clause } from "./clauses.ts";
+import { type Context, cuesIn } from "./context.ts";
+import type { Cue } from "./findCues.ts";
+import { foreign, linking, type Owner } from "./owner.ts";
+import { isWord, type Token } from "./token.ts";
+
+const newOnes = new Set([
+  "new one",
+  "the new",
+  "a new",
+  "new motor",
+  "nuevo",
+  "uno nuevo",
+  "el nuevo",
+  "get a",
+  "buy a",
+  "quote for a",
+  "bigger",
+]);
+const parts = /^(?:impell|impulsor|diffuser|volute|seal|wet ?end|housing)/;
+
+/** The owner from this cue on; undefined when it changes nothing. */
+export function turn(
+  context: Context,
+  cue: Cue,
+  owner: Owner,
+  cued: boolean,
+  clause: Clause,
+  stays: boolean,
+): Owner | undefined {
+  const { tokens } = context;
+  // "the neighbor's motor", "the heater's label": the noun goes with the owner before it.
+  const placedOn = cued && isWord(tokens[cue.start - 1], "on", "en");
+  if (cue.kind === "home" && placedOn && !stays) return "label";
+  if (cue.kind === "home")
+    return plainNouns.has(cue.phrase) && (cued || stays) && owner !== "label" ? undefined : "label";
+  // "the new panel feeds it 240" is about the house.
+  if (newOnes.has(cue.phrase) && isWord(tokens[cue.end], ...ofHouse)) return undefined;
+  if (newOnes.has(cue.phrase) && needed(tokens, clause, cue)) return undefined;
+  // "I told you it's 56J" insists; "I said 1.5 earlier" takes back.
+  const insists = /^(?:i said|i told|told you|like i said|dije|yo dije)$/.test(cue.phrase);
+  if (insists && !tokens.slice(clause.start, clause.end + 6).some((token) => isWord(token, ...takingBack)))
+    return undefined;
+  // "call me if you need me" supposes no motor.
+  const figures = tokens.slice(cue.end, clause.end).some(({ kind }) => kind === "number" || kind === "code");
+  if (cue.kind === "wish" && /^if /.test(cue.phrase) && !figures) return undefined;
+  // "it draws 8 amps per the plate"
+  const perPlate = cuesIn(context, cue.end, clause.end, "home").some(
+    (home) => isPaper.test(home.phrase) && isWord(tokens[home.start - 2], "per", "to", "on", "from", "by"),
+  );
+  if (cue.kind === "measured" && perPlate) return undefined;
+  // "no puedo leer" asks for nothing.
+  if (cue.kind === "wish" && isWord(tokens[cue.start - 1], "no", "not")) return undefined;
+  // "The original motor on the pump is 1.5 HP": it is there still.
+  const after = tokens.slice(cue.end, clause.end);
+  const present =
+    after.some((token) => isWord(token, "is", "says", "reads", "has")) &&
+    !after.some((token) => isWord(token, "was", "had", "were"));
+  if (cue.kind === "earlier" && /original (?:motor|one)$/.test(cue.phrase) && present) return undefined;
+  const ordinal = cue.kind === "earlier" && /^(?:second|previous|2nd)$/.test(cue.phrase);
+  if (ordinal && !isWord(tokens[cue.end], "was", "one", "had") && owner !== "other") return undefined;
+  const vague = cue.kind === "wish" && /^(?:thinking|want|bigger|recommended|online)$/.test(cue.phrase);
+  if (vague && cuesIn(context, cue.end, cue.end + 1, "home").length > 0) return undefined;
+  if (cue.kind === "thing" && /^(?:timer|time clock)$/.test(cue.phrase)) return "place";
+  if (cue.kind === "thing" && parts.test(cue.phrase)) return "part";
+  return foreign[cue.kind];
+}
+
+const isPaper = /^(?:label|plate|tag|sticker|nameplate|name plate|data plate|placa|etiqueta)$/;
+const ofHouse = [
+  "panel",
+  "breaker",
+  "electrician",
+  "house",
+  "outlet",
+  "wire",
+  "wiring",
+  "subpanel",
+  "circuit",
+  "owner",
+  "line",
+];
+
+/** "need a new motor, 1.5 hp": what is needed is what the label says. */
+function needed(tokens: readonly Token[], clause: Clause, cue: Cue): boolean {
+  return tokens
+    .slice(Math.max(clause.start, cue.start - 8), cue.start)
+    .some((token) => isWord(token, "need", "needs", "necesito", "needing", "ocupo", "needed"));
+}
+
+const takingBack = [
+  "before",
+  "earlier",
+  "first",
+  "originally",
+  "wrong",
+  "antes",
+  "actually",
+  "ignore",
+  "sorry",
+  "would",
+  "olvide",
+  "olvida",
+  "forget",
+  "ignora",
+  "disregard",
+];
+
+const articles = ["the", "my", "a", "an", "his", "her", "our", "el", "la", "mi", "its", "their"];
+
+/** "1.5 HP stamped on the impeller": a thing named after the figure takes it back. */
+export function linksBack(tokens: readonly Token[], cue: Cue, owner: Owner): boolean {
+  if (owner === "label") return false;
+  if (cue.kind === "measured" && /^(?:this morning|last night)$/.test(cue.phrase)) return true;
+  if (cue.kind === "wish")
+    return /^(?:on sale|online|for sale|for \$|too much|too big|too small|overkill|enough|good deal|craigslist|giving away|en oferta|offering)$/.test(
+      cue.phrase,
+    );
+  for (let at = cue.start - 1; at >= Math.max(0, cue.start - 3); at--) {
+    if (isWord(tokens[at], ...linking)) return true;
+    if (!isWord(tokens[at], ...articles)) return false;
+  }
+  return false;
+}
