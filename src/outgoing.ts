@@ -1,3 +1,5 @@
+import type { RatingName } from "./nameplate/vocabulary.ts";
+
 /** Where a message goes. Messages of one lane are delivered in order; lanes run side by side. */
 export type Lane =
   | { readonly kind: "customer"; readonly threadId: string }
@@ -21,12 +23,17 @@ export interface Attachment {
   readonly ref: string;
 }
 
+/** What a drawn picture shows: where ratings stand or how they look, or where the label is. */
+export type Pictured = "label" | readonly RatingName[];
+
 /** What a channel shows. */
 export interface Content {
   /** Plain text: a channel escapes it for its own markup. */
   readonly text: string;
   readonly choices?: readonly Choice[];
   readonly attachments?: readonly Attachment[];
+  /** A picture that helps with the text, where there is one and the channel can show it. */
+  readonly picture?: Pictured;
 }
 
 /** A message on its way out. */

@@ -15,6 +15,7 @@ import type { Hazard } from "../nameplate/reading.ts";
 import type { Outgoing } from "../outgoing.ts";
 import type { Change, InboxItem } from "../store/store.ts";
 import type { Known } from "./knowledge.ts";
+import { type Picturing, picturing } from "./pictured.ts";
 import { briefMessage, rowOf } from "./state.ts";
 import type { EngineParts, Handled } from "./types.ts";
 import { verdictGiven } from "./verdict-record.ts";
@@ -83,7 +84,7 @@ export async function answerCustomer(parts: EngineParts, found: Found): Promise<
       events: followed.events,
       ...(verdict ? { verdict } : {}),
       outgoing: [
-        ...toCustomer(item.threadId, replies, followed.thread.pending),
+        ...toCustomer(item.threadId, replies, followed.thread.pending, answered.picturing),
         ...followed.outgoing,
         ...(shown ? briefMessage(before, shown, followed.thread, parts) : []),
         ...toCase,
@@ -103,6 +104,7 @@ interface Answered {
   readonly assessment: Assessment;
   readonly hazard: Hazard | null;
   readonly courtesy: boolean;
+  readonly picturing: Picturing | null;
 }
 
 /** A picture without words is not talked about; one with words is both. */
@@ -117,10 +119,19 @@ function answerOf({ item, thread, known: { knowledge } }: Found): Answered {
       assessment: assessThread(seen.thread, knowledge),
       hazard: null,
       courtesy: false,
+      picturing: null,
     };
   }
   const { understood, ...stepped } = step(thread, item, knowledge);
-  const answered = { ...stepped, hazard: understood.hazard, courtesy: isCourtesy(understood) };
+  const answered = {
+    ...stepped,
+    hazard: understood.hazard,
+    courtesy: isCourtesy(understood),
+    picturing:
+      understood.hazard === null
+        ? picturing(understood, item.text, thread.pending, stepped.thread.pending)
+        : null,
+  };
   if (pictures.length === 0 || answered.erase) return answered;
   const seen = receivePicture(answered.thread, knowledge);
   const replies =
@@ -138,16 +149,25 @@ function isCourtesy({ intents, reading, hazard }: Understood): boolean {
   return names.includes("thanks") && names.every((name) => besideThanks.has(name));
 }
 
-/** Texts for the customer; the last one carries the buttons for what it asks. */
+/** Texts for the customer; the last one carries the buttons for what it asks, and one of them the picture. */
 export function toCustomer(
   threadId: string,
   texts: readonly string[],
   pending: Pending,
+  picturing: Picturing | null = null,
 ): readonly Outgoing[] {
   const choices = customerChoices(pending).map(({ id, label }) => ({ id, label }));
   return texts.map((text, index): Outgoing => {
-    const last = index === texts.length - 1 && choices.length > 0;
-    return { lane: { kind: "customer", threadId }, content: last ? { text, choices } : { text } };
+    const last = index === texts.length - 1;
+    const helps = picturing !== null && (picturing.with === "first" ? index === 0 : last);
+    return {
+      lane: { kind: "customer", threadId },
+      content: {
+        text,
+        ...(last && choices.length > 0 ? { choices } : {}),
+        ...(helps ? { picture: picturing.picture } : {}),
+      },
+    };
   });
 }
 

@@ -1,5 +1,6 @@
 import type { Message } from "grammy/types";
 import type { Outgoing } from "../../outgoing.ts";
+import { sendPicture } from "./drawn.ts";
 import { failureOf } from "./failures.ts";
 import { type CasePlace, ensureTopic, forgetPlace, placeOf, renameTopic } from "./places.ts";
 import { CHANNEL, chatIdOf, messageRef } from "./refs.ts";
@@ -169,7 +170,8 @@ const formatting = { parse_mode: "HTML", link_preview_options: { is_disabled: tr
 const markup = ({ keyboard }: Extract<Part, { kind: "text" }>) =>
   keyboard.length === 0 ? {} : { reply_markup: { inline_keyboard: keyboard.map((row) => [...row]) } };
 
-async function sendPart({ api }: Station, target: Target, part: Part): Promise<readonly Message[]> {
+async function sendPart(station: Station, target: Target, part: Part): Promise<readonly Message[]> {
+  const { api } = station;
   const { chat } = target;
   const where = {
     ...(target.topic === undefined ? {} : { message_thread_id: target.topic }),
@@ -180,6 +182,7 @@ async function sendPart({ api }: Station, target: Target, part: Part): Promise<r
   if (part.kind === "text") {
     return [await api.sendMessage(chat, part.html, { ...formatting, ...where, ...markup(part) })];
   }
+  if (part.kind === "picture") return sendPicture(station, chat, part.of);
   const [only, second] = part.refs;
   if (only === undefined) return [];
   if (second !== undefined) {

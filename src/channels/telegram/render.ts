@@ -1,5 +1,5 @@
 import type { InlineKeyboardButton } from "grammy/types";
-import { type Attachment, type Choice, type Content, fitsChoice } from "../../outgoing.ts";
+import { type Attachment, type Choice, type Content, fitsChoice, type Pictured } from "../../outgoing.ts";
 import { escapeHtml, fitText, splitText, withBoldHead } from "./text.ts";
 
 /** One call that shows a part of a message. */
@@ -9,6 +9,7 @@ export type Part =
       readonly html: string;
       readonly keyboard: readonly (readonly InlineKeyboardButton[])[];
     }
+  | { readonly kind: "picture"; readonly of: Pictured }
   | { readonly kind: "files"; readonly of: Attachment["kind"]; readonly refs: readonly string[] };
 
 /** Content that answers a message of staff in their group; the channel's own addition, kept with the content. */
@@ -25,11 +26,12 @@ const MOST_BUTTONS = 24;
 const PAIR_CHARACTERS = 18;
 const TRIPLE_CHARACTERS = 10;
 
-/** The calls that show a message, in order; the buttons stand under its last words. */
-export function partsOf({ text, choices = [], attachments = [] }: Content): readonly Part[] {
+/** The calls that show a message, in order: the drawn picture before the words, the buttons under the last of them. */
+export function partsOf({ text, choices = [], attachments = [], picture }: Content): readonly Part[] {
   const texts = splitText(text);
   const keyboard = keyboardOf(choices);
   return [
+    ...(picture === undefined ? [] : [{ kind: "picture", of: picture } as const]),
     ...texts.map((part, index): Part => {
       const last = index === texts.length - 1;
       return { kind: "text", html: escapeHtml(part), keyboard: last ? keyboard : [] };

@@ -93,6 +93,9 @@ test("an evening: label, question, verdict, a danger, the desk's acts, and the d
   await shoot("1-beginning");
 
   await homeownerWrites("1.5 hp 230V 3450 rpm single phase, pump is dead", /service factor|SF|frame/i);
+  const drawing = notebook().getByAltText(/^Drawing of an invented motor label/);
+  await drawing.waitFor();
+  await expect.poll(() => page.evaluate<number>("document.images[0].naturalWidth")).toBe(720);
   await shoot("2-question");
   await homeownerWrites("sf 1.1, frame 56J", "Before anyone opens it");
   await page.getByRole("button", { name: "Send a photo of a label" }).click();

@@ -143,6 +143,7 @@ function showEntries(log, entries, of, finish) {
   if (log.dataset.of !== String(of)) {
     log.replaceChildren();
     log.dataset.of = String(of);
+    log.scrollTop = 0;
     log.dataset.follow = String(of === looking.homeowner);
   }
   const finished = (entry) => {
@@ -172,14 +173,16 @@ function entryNode(entry, log) {
     make("span", {}, entry.edited ? "changed" : ""),
   );
   const body = make("div", { class: "body" });
+  // Under a drawing of the bot stands what it shows.
+  const drawn = entry.picture && entry.by === "bot" && entry.text !== "";
   if (entry.picture) {
-    const alt = entry.by === "bot" && entry.text !== "" ? entry.text : `Photo from ${entry.from}`;
+    const alt = drawn ? entry.text : `Photo from ${entry.from}`;
     const image = make("img", { src: entry.picture, alt, width: 360 });
     image.addEventListener("load", () => keepUp(log));
     body.append(image);
   }
   const words = entry.text === "/start" ? "(opens the chat)" : entry.text;
-  if (words !== "") body.append(textNode(words, entry.bold));
+  if (words !== "" && !drawn) body.append(textNode(words, entry.bold));
   if (entry.buttons.length > 0) body.append(buttonRow(entry, log));
   node.append(margin, body);
   return node;

@@ -115,10 +115,10 @@ export class Speaker {
     return seenIn(this.world, this.currentRoom(), topic);
   }
 
-  /** The words of the bot's messages, in order. */
+  /** The words of the bot's messages, in order; pictures and what stands under them apart. */
   hears(topic?: Part): string[] {
     return this.sees(topic)
-      .filter(({ byBot, kind }) => byBot && kind !== "service")
+      .filter(({ byBot, kind }) => byBot && kind !== "service" && kind !== "photo")
       .map(({ text }) => text);
   }
 
