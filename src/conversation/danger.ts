@@ -1,17 +1,8 @@
 import { type Hazard, hazards, type Span } from "../nameplate/reading.ts";
-import { denied } from "./danger/contexts/denied.ts";
-import { hypothetical } from "./danger/contexts/hypothetical.ts";
-import { inAnotherSense, wordsInAnotherSense } from "./danger/contexts/otherSense.ts";
-import { printed } from "./danger/contexts/printed.ts";
-import { reported } from "./danger/contexts/reported.ts";
-import { resolved } from "./danger/contexts/resolved.ts";
-import type { Context, Mention } from "./danger/mention.ts";
-import { findAll, type Pattern } from "./danger/pattern.ts";
-import { fireSense } from "./danger/senses/fire.ts";
-import { shockSense } from "./danger/senses/shock.ts";
-import { tripSense } from "./danger/senses/trip.ts";
-import { waterSense } from "./danger/senses/water.ts";
-import { tokenize } from "./danger/tokens.ts";
+import { type JudgedMention, judge } from "./danger/judge.ts";
+import { sentenceEnd, sentenceStart } from "./danger/mention.ts";
+import { type Token, tokenize } from "./danger/tokens.ts";
+import { type Vote, vote, type Weights } from "./danger/vote/vote.ts";
 
 /** A danger that is present or not known to be over, with the words that tell of it. */
 export interface Danger {
@@ -20,43 +11,63 @@ export interface Danger {
   readonly span: Span;
 }
 
-/** First propose every mention of a danger, by sense ... */
-const senses: Readonly<Record<Hazard, readonly Pattern[]>> = {
-  shock: shockSense,
-  fire: fireSense,
-  water: waterSense,
-  trip: tripSense,
-};
-
-/** ... then drop a mention as soon as one of these contexts explains it. */
-const contexts: readonly (readonly [name: string, context: Context])[] = [
-  ["denied", denied],
-  ["hypothetical", hypothetical],
-  ["printed", printed],
-  ["reported", reported],
-  ["resolved", resolved],
-];
-
-/** A mention with the context that took it off the list, if any. For tests and for the scorer's list of misses. */
-export interface JudgedMention extends Danger {
-  readonly dismissed: string | undefined;
-}
+/**
+ * Two opinions are weighed as log odds: a vote learned from labelled messages, which knows wordings nobody listed,
+ * and the mentions found by rule, which know the trade's own. The weights and the threshold are set where hardly any
+ * danger is missed in messages neither of them was made from.
+ */
+const mentionPresent = 2;
+const onlyDismissed = -0.5;
+const beingAlone = 1;
+const alarmFrom = 0.35;
 
 /** Every mention of danger in a message and what became of it. Never throws; time is linear in the length. */
 export function judgeMentions(text: string): readonly JudgedMention[] {
-  const tokens = tokenize(text);
-  const others = wordsInAnotherSense(tokens);
-  const mentions: readonly Mention[] = hazards.flatMap((hazard) =>
-    findAll(senses[hazard], tokens).map((found) => ({ hazard, ...found })),
+  return judge(text, tokenize(text));
+}
+
+/** Where the sentence that holds the offset begins: the index of its first word. */
+function sentenceAt(tokens: readonly Token[], offset: number): number {
+  return sentenceStart(
+    tokens,
+    tokens.findIndex(({ end }) => end > offset),
   );
-  const starts = new Set(mentions.map(({ from }) => from));
-  return mentions.map((mention) => {
-    const span = { start: tokens[mention.from]?.start ?? 0, end: tokens[mention.to - 1]?.end ?? 0 };
-    const dismissed = inAnotherSense(others, mention)
-      ? "another sense"
-      : contexts.find(([, context]) => context(tokens, mention, starts))?.[0];
-    return { hazard: mention.hazard, words: text.slice(span.start, span.end), span, dismissed };
-  });
+}
+
+function weigh(
+  tokens: readonly Token[],
+  mentions: readonly JudgedMention[],
+  { odds }: Vote,
+  weights: Weights | undefined,
+): number {
+  const present = mentions.filter(({ dismissed }) => dismissed === undefined);
+  if (present.length === 0) return mentions.length > 0 ? odds + onlyDismissed : odds;
+  // A danger told in a sentence of its own is not to be talked down by the sentences around it.
+  const starts = new Set(present.slice(0, 3).map(({ span }) => sentenceAt(tokens, span.start)));
+  const alone = [...starts]
+    .map((start) => tokens.slice(start, sentenceEnd(tokens, start)))
+    .filter(({ length }) => length < tokens.length)
+    .map((sentence) => vote(sentence, weights).odds - beingAlone);
+  return mentionPresent + Math.max(odds, ...alone);
+}
+
+function name(text: string, mentions: readonly JudgedMention[], voted: Vote): Danger {
+  const present = mentions.filter(({ dismissed }) => dismissed === undefined);
+  const kinds = new Set(present.map(({ hazard }) => hazard));
+  if (present.length === 0 || voted.odds > 1) kinds.add(voted.hazard);
+  const hazard = hazards.find((one) => kinds.has(one)) ?? voted.hazard;
+  const span = present.find((one) => one.hazard === hazard)?.span ?? voted.span;
+  return { hazard, span, words: text.slice(span.start, span.end) };
+}
+
+/** The danger with the score it was judged by, for given weights of the vote: for learning and for checking. */
+export function judgeWith(text: string, weights?: Weights): { danger: Danger | null; score: number } {
+  const tokens = tokenize(text);
+  if (tokens.length === 0) return { danger: null, score: Number.NEGATIVE_INFINITY };
+  const mentions = judge(text, tokens);
+  const voted = vote(tokens, weights);
+  const score = weigh(tokens, mentions, voted, weights);
+  return { danger: score > alarmFrom ? name(text, mentions, voted) : null, score };
 }
 
 /**
@@ -66,6 +77,5 @@ export function judgeMentions(text: string): readonly JudgedMention[] {
  * "Don't Swim with Shocks"; the rest is common practice, no source.
  */
 export function detectDanger(text: string): Danger | null {
-  const found = judgeMentions(text).find(({ dismissed }) => dismissed === undefined);
-  return found ? { hazard: found.hazard, words: found.words, span: found.span } : null;
+  return judgeWith(text).danger;
 }

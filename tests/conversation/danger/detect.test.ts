@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { detectDanger, judgeMentions } from "../../../src/conversation/danger.ts";
-import { dangers, harmless } from "./sentences.ts";
+import { dangers, harmless, pairs } from "./sentences.ts";
 
 describe("danger that counts", () => {
   test.each(dangers)("%s", (text, hazard) => {
@@ -43,20 +43,6 @@ describe("the finding", () => {
 });
 
 describe("context turns on small words", () => {
-  const pairs: readonly (readonly [danger: string, harmless: string])[] = [
-    ["the breaker won't stop tripping", "the breaker stopped tripping"],
-    ["I can't touch it without getting zapped", "it runs without tripping the breaker"],
-    ["if I touch the ladder I get zapped", "what if I touch the ladder and get zapped"],
-    ["not sure if that is smoke or steam", "that is not smoke"],
-    ["the pool shocked my son", "my son shocked the pool"],
-    ["it is smoking", "that is a smoking deal"],
-    ["Now the breaker trips", "now we leave for two trips"],
-    ["electrician fixed it but it still trips", "it used to trip but the electrician fixed it"],
-    ["water runs into the motor", "water runs into the drain"],
-    ["no it shocks me", "no shocks"],
-    ["should I worry about the burning smell?", "should I worry about fire if I wire it wrong?"],
-  ];
-
   test.each(pairs)("%s | %s", (present, absent) => {
     expect(detectDanger(present)).not.toBeNull();
     expect(detectDanger(absent)).toBeNull();

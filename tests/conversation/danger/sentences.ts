@@ -12,6 +12,7 @@ export const dangers: readonly (readonly [text: string, hazard: string])[] = [
   ["huele a quemado y sale humo", "fire"],
   ["is it bad that the breaker keeps tripping?", "trip"],
   ["brekaer keeps triping", "trip"],
+  ["not sure if that is smoke or steam", "fire"],
   ["popped the breaker again", "trip"],
   ["keeps kicking the GFCI", "trip"],
   ["breaker won't stay on", "trip"],
@@ -47,4 +48,19 @@ export const harmless: readonly (readonly [why: string, text: string])[] = [
   ["a dead motor", "se quemó el motor"],
   ["a plain leak", "there is a drip at the union"],
   ["a plain leak", "the shaft seal leaks on the concrete, motor is dry"],
+];
+
+/** Small words that turn a danger into none. */
+export const pairs: readonly (readonly [danger: string, harmless: string])[] = [
+  ["the breaker won't stop tripping", "the breaker stopped tripping"],
+  ["I can't touch it without getting zapped", "it runs without tripping the breaker"],
+  ["if I touch the ladder I get zapped", "what if I touch the ladder and get zapped"],
+  ["not sure if that is smoke or steam", "that is not smoke"],
+  ["the pool shocked my son", "my son shocked the pool"],
+  ["it is smoking", "that is a smoking deal"],
+  ["Now the breaker trips", "now we leave for two trips"],
+  ["electrician fixed it but it still trips", "it used to trip but the electrician fixed it"],
+  ["water runs into the motor", "water runs into the drain"],
+  ["no it shocks me", "no shocks"],
+  ["should I worry about the burning smell?", "should I worry about fire if I wire it wrong?"],
 ];
