@@ -24,6 +24,7 @@ const answers: readonly (readonly [IntentName, Answer])[] = [
   ["two-speed", otherSpeeds],
   ["parts", parts],
   ["legal", legal],
+  ["wiring", ({ speaker }) => speaker.say("replies", "wiring")],
   ["hours", ({ speaker, when }) => speaker.say("replies", "hours", { when })],
   ["thanks", ({ speaker }) => speaker.say("replies", "thanks")],
 ];
