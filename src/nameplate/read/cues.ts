@@ -22,7 +22,7 @@ export const homeCues: readonly string[] = list(`
 export const otherThings: readonly string[] = list(`
   the box, la caja, water temp, air temp, air was, pool light, pool lights, lid, the seal, impeller, impellers, impulsor, diffuser, volute, wet end, wetend, pump body, pump
   housing, pump lid, housing, casing, strainer, basket, strainer pot, o ring, oring, o rings, shaft
-  seal, seal plate, gasket, carton, package, packaging, shipping label, receipt, recibo, manual,
+  seal, seal plate, gasket, carton, package, packaging, shipping label, cardboard box, shipping box, box says, box it came in, receipt, recibo, manual,
   invoice, paperwork, website, catalog page, brochure, flyer, filter, filtro, heater, calentador,
   chlorinator, chlorine generator, salt cell, salt system, timer, timer box, time clock, blower,
   booster, booster pump, cleaner, cleaner pump, robot, fountain, fountain motor, waterfall,
@@ -69,7 +69,7 @@ export const earlierCues: readonly string[] = list(`
 
 /** Figures of a motor somebody would like, is offered or imagines. */
 export const wishCues: readonly string[] = list(`
-  want, i want, wanted, want to, would like, id like, wish, thinking of, thinking about, thinking,
+  want, i want, wanted, want to, would like, id like, would love, id love, wed love, me encantaria, wish, thinking of, thinking about, thinking,
   considering, upgrade, upgrading, upgrade to, go up to, going up to, going to a, go to a, go with,
   step up, bump up, move up, switch to, switching to, looking at a, looking at one, looking at the new, found a, found one, saw a, saw
   one, seen a, online, on sale, for sale, new one, the new, a new, one i want, instead of my, id

@@ -18,6 +18,9 @@ export function halved(context: Context, claims: readonly Standing[]): Standing[
     // "code letter is J" says which.
     const letter = tokens[cue.end];
     if (cue.phrase === "letter is" && letter?.kind === "word" && letter.norm.length === 1) continue;
+    // "60 Hz, whatever that is": not known what it means, but read.
+    if (cue.phrase === "whatever" && isWord(tokens[cue.end], "that", "thats", "it", "its", "those", "they"))
+      continue;
     if (ordered.within(cue.start - 8, cue.start).some((claim) => claim.end >= cue.end)) continue;
     const near = ordered
       .within(cue.start - 40, cue.start + 60)

@@ -36,7 +36,13 @@ export function price(tokens: readonly Token[], at: number): Candidate[] {
   let end = isMark(tokens[at + 1], "$", "€") ? at + 2 : at + 1;
   const cents =
     isWord(tokens[end], "cents", "cent", "centavos", "ctvs", "cts", "centimos") || isMark(tokens[end], "¢");
-  if (cents) end += 1;
+  // "29c per kWh": the letter alone only with the unit after it.
+  const letter =
+    !cents &&
+    isWord(tokens[end], "c") &&
+    (isMark(tokens[end + 1], "/") || isWord(tokens[end + 1], "a", "per")) &&
+    isWord(tokens[end + 2], ...kwh);
+  if (cents || letter) end += 1;
   let next = end;
   while (
     isMark(tokens[next], "/", "-") ||
@@ -70,7 +76,7 @@ export function price(tokens: readonly Token[], at: number): Candidate[] {
   if (!cents && !perKwh) return priceAfterName(tokens, at, dollars);
   if (!cents && !dollars && number.value >= 2 && !perKwh) return [];
   const value = Number(
-    (cents || (!dollars && number.value > 2) ? number.value / 100 : number.value).toFixed(5),
+    (cents || letter || (!dollars && number.value > 2) ? number.value / 100 : number.value).toFixed(5),
   );
   if (value <= 0 || value > 3) return [];
   return [one("pricePerKwh", value, start, end, at, at + 1, perKwh ? 8 : 6.5)];

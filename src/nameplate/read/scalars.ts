@@ -3,7 +3,9 @@ import { numberAs, type Parsed, unitAt, unitWords } from "./parsed.ts";
 import { suits } from "./plausible.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 
-const round = (value: number, places: number) => Number(value.toFixed(places));
+/** A temperature to a tenth of a degree; anything else stays exact, so that 1/3 is one third. */
+const settled = (rating: RatingName, value: number) =>
+  rating === "ambientC" ? Number(value.toFixed(1)) : value;
 
 interface Scalar {
   readonly end: number;
@@ -17,7 +19,11 @@ function scalarsAt(rating: RatingName, tokens: readonly Token[], at: number): Sc
   const found: Scalar[] = [{ end: at + 1, value: numberAs(rating, token) }];
   const proper = properFraction(tokens, at);
   if (proper) found.push(proper);
-  if (token.form !== "fraction" && Number.isInteger(token.value) && token.value < 10) {
+  // "12½": the sign set close to a figure goes with it, however large.
+  const close = tokens[at + 1]?.glued ? vulgarAt(tokens, at + 1) : undefined;
+  if (close && token.form === "digits" && Number.isInteger(token.value) && token.value < 100)
+    found.push({ end: close.end, value: token.value + close.value });
+  else if (token.form !== "fraction" && Number.isInteger(token.value) && token.value < 10) {
     let next = at + 1;
     const between = tokens[next];
     // "1-" at the end of a line, "1/2" on the next.
@@ -69,16 +75,15 @@ export function parseScalar(rating: RatingName, tokens: readonly Token[], at: nu
     const temperature = rating === "ambientC" ? celsius(tokens, scalar) : undefined;
     const { end, value } = temperature ?? scalar;
     if (rating === "phase" && value !== 1 && value !== 3) continue;
-    const places = rating === "ambientC" ? 1 : 4;
     // 370 in "30 mfd 370 vac" is the capacitor's voltage.
     const ofVolts = rating === "capacitorUf" && isWord(tokens[end], ...(unitWords.volts ?? [])) ? 2 : 0;
     const fit = suits(rating, value) - ofVolts - spellingCost(rating, scalar, tokens, at);
-    parsed.push({ end, value: round(value, places) as RatingValue<RatingName>, fit });
+    parsed.push({ end, value: settled(rating, value) as RatingValue<RatingName>, fit });
     const second = secondValue(rating, tokens, end, value);
     if (second)
       parsed.push({
         end: second.end,
-        value: second.half ? undefined : round(value, places),
+        value: second.half ? undefined : settled(rating, value),
         fit: fit - 0.1,
         half: second.half,
       });

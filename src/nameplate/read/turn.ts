@@ -35,6 +35,8 @@ export function turn(
   if (cue.kind === "home" && placedOn && !stays) return "label";
   if (cue.kind === "home")
     return plainNouns.has(cue.phrase) && (cued || stays) && owner !== "label" ? undefined : "label";
+  // "the breaker box says 20"
+  if (cue.phrase === "box says" && isWord(tokens[cue.start - 1], ...boxes)) return undefined;
   // "the new panel feeds it 240" is about the house.
   if (newOnes.has(cue.phrase) && isWord(tokens[cue.end], ...ofHouse)) return undefined;
   if (newOnes.has(cue.phrase) && needed(tokens, clause, cue)) return undefined;
@@ -46,7 +48,7 @@ export function turn(
   const figures = tokens.slice(cue.end, clause.end).some(({ kind }) => kind === "number" || kind === "code");
   if (cue.kind === "wish" && /^if /.test(cue.phrase) && !figures) return undefined;
   // "it draws 8 amps per the plate"
-  const perPlate = cuesIn(context, cue.end, clause.end, "home").some(
+  const perPlate = cuesIn(context, clause.start, clause.end, "home").some(
     (home) => isPaper.test(home.phrase) && isWord(tokens[home.start - 2], "per", "to", "on", "from", "by"),
   );
   if (cue.kind === "measured" && perPlate) return undefined;
@@ -67,6 +69,7 @@ export function turn(
   return foreign[cue.kind];
 }
 
+const boxes = ["breaker", "fuse", "panel", "terminal", "wiring", "junction", "electrical"];
 const isPaper = /^(?:label|plate|tag|sticker|nameplate|name plate|data plate|placa|etiqueta)$/;
 const ofHouse = [
   "panel",
