@@ -1,6 +1,6 @@
 import type { Clause } from "./clauses.ts";
 import { type Context, cuesIn, isQuestion } from "./context.ts";
-import { isWord, type Token } from "./token.ts";
+import { isMark, isWord, type Token } from "./token.ts";
 
 /** Home words that say only what is spoken of, not whose it is. */
 export const plainNouns: ReadonlySet<string> = new Set([
@@ -33,6 +33,13 @@ export function asksGenerally(context: Context, clause: Clause): boolean {
     return false;
   const words = tokens.slice(clause.start, clause.end);
   if (outOfPatience(words)) return false;
+  // "Will you have something for this: 1.65 THP, …" announces a label.
+  const announced = words.some(
+    (token, at) =>
+      isMark(token, ":") &&
+      isWord(words[at - 1], "this", "these", "mine", "following", "motor", "one", "este"),
+  );
+  if (announced) return false;
   const indirect = words.some((token) => isWord(token, "whether"));
   if (!indirect && words.some((token) => isWord(token, "my", "mi", "our"))) return false;
   // "If slip is 5 %, a motor would turn at …" reckons; it states nothing.

@@ -45,8 +45,13 @@ export function isDenied(context: Context, claim: Standing): boolean {
 }
 
 /** "15 amp no 20 amp", "1.65 sf? no 1.1 sf": without a comma the "no" takes back what stands before it. */
-function takesBack({ tokens, stated }: Context, cue: Cue, claim: Standing): boolean {
+function takesBack(context: Context, cue: Cue, claim: Standing): boolean {
+  const { tokens, stated } = context;
   if (isMark(tokens[cue.start - 1], "?")) return true;
+  // "115, oops no 230"
+  const regrets = cue.phrase === "no" && cuesIn(context, cue.start - 3, cue.start, "correction");
+  const last = stated.before(cue.start, 1)[0];
+  if (regrets && regrets.some(({ end }) => end === cue.start) && last?.rating === claim.rating) return true;
   const before = stated.before(cue.start, 1)[0];
   if (!before || before.end < cue.start - 1 || tokens[cue.start - 1]?.kind === "mark") return false;
   return before.rating === claim.rating || before.rating === "breakerAmps";

@@ -53,7 +53,7 @@ export const havingWords: readonly string[] = list(`
 
 /** Figures that were true once, or of a motor before this one. */
 export const earlierCues: readonly string[] = list(`
-  used to, used to have, used to be, previously, previous, previous one, previous motor, the one
+  used to, used to have, used to be, previously, previous, one we had before, one i had before, previous one, previous motor, the one
   before, one before, before that, before this, earlier motor, earlier one, original one,
   originally, original motor, the original, first one was, first was, 2nd was, second was, second,
   last one was, last motor, prior claim, prior motor, prior unit, prior one, former motor, former unit, swapped a, swapped out a, took out a, old one was, old motor was, old pump was, old pump had, old

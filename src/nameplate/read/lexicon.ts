@@ -236,7 +236,7 @@ export const illegiblePhrases: readonly string[] = list(`
   on there, not on the label, not printed, not marked, not given, not stated, isnt there, isnt
   listed, isnt on, isnt on there, isnt shown, isnt printed, doesnt say, does not say, doesnt list,
   doesnt show, doesnt have, does not list, does not show, no such thing, have none, has none, shows none, no where, nowhere, n / a, na, unknown,
-  idk, dont see, do not see, didnt see, dont know, do not know, no idea, no clue, not sure, wiped,
+  idk, dont see, do not see, didnt see, dont know, do not know, no idea, no clue, not sure, read everything but, read everything except, see everything but, see everything except, make out everything but, make out everything except, read all but, read all except, leer todo menos, leer todo excepto, wiped,
   burned off, burnt off, painted over, covered, got hit, unclear, not clear, not visible, isnt
   visible, invisible, obscured, damaged, destroyed, melted, chewed, no se ve, no se lee, no se puede
   leer, no se ven, no se leen, no puedo leer, no puedo ver, no lo veo, no veo, no lo puedo leer, no

@@ -6,6 +6,7 @@ import { type Context, contextOf } from "./context.ts";
 import { contrasted, corrected, isDenied, retract } from "./corrections.ts";
 import { halved } from "./halfRead.ts";
 import { illegible } from "./illegible.ts";
+import { quotedVolts } from "./labelSays.ts";
 import type { Name } from "./naming.ts";
 import { Ordered } from "./ordered.ts";
 import type { Owner } from "./owner.ts";
@@ -25,7 +26,7 @@ export function resolve(
   expecting: readonly RatingName[],
 ): MessageReading {
   const stated = chosen.flatMap(({ claims, start, end }) =>
-    claims.map((claim) => ofPump(tokens, { ...claim, from: start, to: end })),
+    claims.map((claim) => quotedVolts(tokens, ofPump(tokens, { ...claim, from: start, to: end }))),
   );
   const context = contextOf(tokens, names, stated);
   const owners = ownersOf(context);

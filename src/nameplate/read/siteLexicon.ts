@@ -16,7 +16,7 @@ export const supplyWords = list(`
   is, house has, receptacle, connected to, strapped for, set for, set to, set up for, setup for,
   switched to, jumpered for, voltage at the house, my power is, power is, house power, my house,
   wiring is, electrician says its, toma, tomacorriente, conectado a, conectada a,
-  alimentacion, enchufe, cableado, cableado a, cableado para, la casa, corriente de la casa, linea
+  la instalacion es de, instalacion es, alimentacion, enchufe, cableado, cableado a, cableado para, la casa, corriente de la casa, linea
   de, la linea, llega, llegan, le llega, le llegan, here at the house, power coming in, voltage
   here, mains, line is
 `);
