@@ -8,13 +8,13 @@ import { type ReadingScore, scoreReadings } from "./score/readings.ts";
 import { f1, precision, ratio, sumTallies } from "./score/tally.ts";
 
 // Floors on the whole corpus, below what `npm run corpus` shows: they catch a step back. Raise them with the reader.
-const MINIMUM_READING_F1 = 0.9;
-const MINIMUM_READING_PRECISION = 0.9;
-const MINIMUM_EXACT_MESSAGES = 0.8;
-const MINIMUM_DANGER_RECALL = 0.7;
-const MAXIMUM_FALSE_ALARMS = 0.2;
-const MINIMUM_RIGHT_KIND = 0.9;
-const MINIMUM_FIRST_INTENT = 0.8;
+const MINIMUM_READING_F1 = 0.985;
+const MINIMUM_READING_PRECISION = 0.985;
+const MINIMUM_EXACT_MESSAGES = 0.96;
+const MINIMUM_DANGER_RECALL = 0.98;
+const MAXIMUM_FALSE_ALARMS = 0.03;
+const MINIMUM_RIGHT_KIND = 0.95;
+const MINIMUM_FIRST_INTENT = 0.97;
 /** Hostile messages that may give a reading they do not state. */
 const MAXIMUM_INVENTED = 0.1;
 
