@@ -48,10 +48,6 @@ export function isDenied(context: Context, claim: Standing): boolean {
 function takesBack(context: Context, cue: Cue, claim: Standing): boolean {
   const { tokens, stated } = context;
   if (isMark(tokens[cue.start - 1], "?")) return true;
-  // "115, oops no 230"
-  const regrets = cue.phrase === "no" && cuesIn(context, cue.start - 3, cue.start, "correction");
-  const last = stated.before(cue.start, 1)[0];
-  if (regrets && regrets.some(({ end }) => end === cue.start) && last?.rating === claim.rating) return true;
   const before = stated.before(cue.start, 1)[0];
   if (!before || before.end < cue.start - 1 || tokens[cue.start - 1]?.kind === "mark") return false;
   return before.rating === claim.rating || before.rating === "breakerAmps";
@@ -224,12 +220,18 @@ function firstFit(tokens: readonly Token[], at: number, claims: readonly Standin
   return undefined;
 }
 
+/** "115, oops no 230": after words of regret the "no" takes back what was said before. */
+function regrets(context: Context, { phrase, start }: Cue): boolean {
+  return phrase === "no" && cuesIn(context, start - 4, start, "correction").some(({ end }) => end === start);
+}
+
 function isNegated(context: Context, at: number): boolean {
   const { tokens } = context;
   return cuesIn(context, at - 7, at, "negator").some(
     (cue) =>
       cue.end <= at &&
       at - cue.end < 4 &&
+      !regrets(context, cue) &&
       tokens.slice(cue.end, at).every((token) => isWord(token, ...articles) || isMark(token, '"')),
   );
 }

@@ -1,5 +1,5 @@
 import type { RatingName, RatingValue } from "../vocabulary.ts";
-import { numberAs, type Parsed, unitAt } from "./parsed.ts";
+import { closeFraction, numberAs, type Parsed, unitAt } from "./parsed.ts";
 import { goTogether, suits } from "./plausible.ts";
 import { isMark, isWord, type NumberToken, type Token } from "./token.ts";
 
@@ -30,6 +30,8 @@ export function parseList(rating: RatingName, tokens: readonly Token[], at: numb
   const first = tokens[at];
   if (first?.kind === "partial") return [{ end: at + 1, value: undefined, fit: 1, half: true }];
   if (first?.kind !== "number") return [];
+  const mixed = closeFraction(tokens, at);
+  if (mixed !== undefined) return [{ end: at + 2, value: [mixed], fit: suits(rating, mixed) }];
   const values: number[] = [];
   const parsed: Parsed[] = [];
   let cost = first.lookalikes > 0 ? 0.3 : 0;

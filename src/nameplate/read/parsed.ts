@@ -37,3 +37,11 @@ export function numberAs(rating: RatingName, token: NumberToken): number {
 export function unitAt(rating: RatingName, tokens: readonly Token[], at: number): number {
   return isWord(tokens[at], ...(unitWords[rating] ?? [])) ? at + 1 : at;
 }
+
+/** "12½": a whole figure with the sign of a fraction set close to it. */
+export function closeFraction(tokens: readonly Token[], at: number): number | undefined {
+  const [whole, part] = [tokens[at], tokens[at + 1]];
+  if (whole?.kind !== "number" || part?.kind !== "number" || !part.glued) return undefined;
+  const mixed = whole.form === "digits" && part.form === "fraction" && part.value < 1;
+  return mixed && Number.isInteger(whole.value) && whole.value < 100 ? whole.value + part.value : undefined;
+}

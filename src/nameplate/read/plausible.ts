@@ -15,6 +15,7 @@ const customaryHp = new Set([
   1 / 6,
   0.25,
   1 / 3,
+  2 / 3,
   0.33,
   0.5,
   0.75,

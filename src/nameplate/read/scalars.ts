@@ -1,5 +1,5 @@
 import type { RatingName, RatingValue } from "../vocabulary.ts";
-import { numberAs, type Parsed, unitAt, unitWords } from "./parsed.ts";
+import { closeFraction, numberAs, type Parsed, unitAt, unitWords } from "./parsed.ts";
 import { suits } from "./plausible.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 
@@ -20,9 +20,8 @@ function scalarsAt(rating: RatingName, tokens: readonly Token[], at: number): Sc
   const proper = properFraction(tokens, at);
   if (proper) found.push(proper);
   // "12½": the sign set close to a figure goes with it, however large.
-  const close = tokens[at + 1]?.glued ? vulgarAt(tokens, at + 1) : undefined;
-  if (close && token.form === "digits" && Number.isInteger(token.value) && token.value < 100)
-    found.push({ end: close.end, value: token.value + close.value });
+  const close = closeFraction(tokens, at);
+  if (close !== undefined) found.push({ end: at + 2, value: close });
   else if (token.form !== "fraction" && Number.isInteger(token.value) && token.value < 10) {
     let next = at + 1;
     const between = tokens[next];

@@ -88,12 +88,17 @@ function ownersBy(context: Context, apart: boolean): Owner[] {
     const figures = tokens
       .slice(clause.start, clause.end)
       .some(({ kind, norm }) => kind === "number" || (kind === "code" && /^\d/.test(norm)));
+    // "I would love a variable speed, maybe 1.65 hp": what is wished for goes on.
+    const wishes =
+      cuesIn(context, clause.start, clause.end, "wish").length > 0 &&
+      context.stated.within(clause.start, clause.end).length > 0;
     const announces = isMark(tokens[clause.end - 1], ":");
     const quoting = cuesIn(context, clause.start, clause.end, "earlier").at(-1)?.phrase ?? "";
     if (cued && said.test(quoting)) inherited = "label";
     else if (cued || entity)
       inherited =
         figures ||
+        wishes ||
         announces ||
         bracketed ||
         abbreviated ||

@@ -7,10 +7,20 @@ const read = (text: string) => valuesOf(readMessage(text));
 describe("the label is quoted in ordinary words", () => {
   test.each([
     ["HP 1/3", { hp: 1 / 3 }],
+    ["2/3 hp motor", { hp: 2 / 3 }],
+    ["3/4 HP, 12½ amps", { hp: 0.75, amps: [12.5] }],
+    ["volts are 115, oops no 230", { volts: [230] }],
+    ["runs on 230 volts per the tag", { volts: [230] }],
+    ["Got anything for this: 1.5 hp, 115/230", { hp: 1.5, volts: [115, 230] }],
     ["60 hz, whatever that is", { hz: [60] }],
     ["According to the tag it draws 7.2 amps at 115 volts", { amps: [7.2], volts: [115] }],
   ])("%s", (text, expected) => {
     expect(read(text)).toEqual({ nameplate: expected, site: {}, unreadable: [] });
+  });
+
+  test("everything but one rating", () => {
+    const { nameplate, unreadable } = read("I can read everything but the rpm: HP 1, FR 56J");
+    expect({ nameplate, unreadable }).toEqual({ nameplate: { hp: 1, frame: "56J" }, unreadable: ["rpm"] });
   });
 
   test("a price in cents with the letter alone", () => {
