@@ -16,10 +16,11 @@ export interface Danger {
  * and the mentions found by rule, which know the trade's own. The weights and the threshold are set where hardly any
  * danger is missed in messages neither of them was made from.
  */
-const mentionPresent = 2;
-const onlyDismissed = -0.5;
-const beingAlone = 1;
-const alarmFrom = 0.35;
+const mentionPresent = 1.5;
+const onlyDismissed = -1;
+const onlyOtherSense = -1.5;
+const beingAlone = 0.5;
+const alarmFrom = 0.3;
 
 /** Every mention of danger in a message and what became of it. Never throws; time is linear in the length. */
 export function judgeMentions(text: string): readonly JudgedMention[] {
@@ -41,6 +42,9 @@ function weigh(
   weights: Weights | undefined,
 ): number {
   const present = mentions.filter(({ dismissed }) => dismissed === undefined);
+  if (mentions.some(({ dismissed }) => dismissed === "another sense") && present.length === 0) {
+    return odds + onlyOtherSense;
+  }
   if (present.length === 0) return mentions.length > 0 ? odds + onlyDismissed : odds;
   // A danger told in a sentence of its own is not to be talked down by the sentences around it.
   const starts = new Set(present.slice(0, 3).map(({ span }) => sentenceAt(tokens, span.start)));

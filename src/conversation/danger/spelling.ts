@@ -1,6 +1,5 @@
 import { edits } from "./edits.ts";
 import { isKnown } from "./lexicon.ts";
-import { isKnown as isConcept } from "./vote/lexicon.ts";
 
 /** Danger words worth repairing: a thumb on a phone must not hide them. */
 const vocabulary =
@@ -29,8 +28,7 @@ function alike(a: string, b: string): number {
 
 /** The danger word this word most likely is a slip of, or the word itself. */
 export function respell(word: string): string {
-  if (word.length < 4 || word.length > 14 || isKnown(word) || isConcept(word) || protectedWords.has(word))
-    return word;
+  if (word.length < 4 || word.length > 14 || isKnown(word) || protectedWords.has(word)) return word;
   if (/\d/.test(word)) return word;
   // Two slips only where the word is long and starts right.
   const most = word.length >= 9 ? 2 : 1;

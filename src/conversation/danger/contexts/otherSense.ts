@@ -84,6 +84,18 @@ const figurative = patterns(
   "(triangle|symbol|sign|icon) ~3 ^flash",
   "(sunset|sky|sun) ~4 ^(ablaze|flames)",
   "(truck|trucks|car|cars|bbq|grill|chimney|engine|van) ~2 ^@smoke",
+  // Smoke, flames and smells of something else: a grill, a fire pit, a mower.
+  "@otherFire ~~5 ^(@smoke|@flames|@spark|@smell|soot) !(like)",
+  "^(@smoke|@flames|@spark|soot|@smell) ~1 (from|of|off) ~3 @otherFire",
+  "^(@smell|@burn) ~~9 (was|is|its|from|be) ~2 (the|a|my|our|some)? ~2 @otherFire",
+  "(heater|heaters|pilot|burner|furnace) ~2 ^@flames",
+  // A test that ends as it should.
+  "(test|testing|tested|purpose|tester|monthly) ~~8 ^@trip",
+  "^@trip ~~8 (purpose|test|testing|tester|monthly)",
+  "timer ~1 ^@trip",
+  "^trips (on|off) at",
+  "^shocking ~1 (blue|green|pink)",
+  "(dame|doy|da|dio|di) ~1 ^toque ~3 (manana|cuando llegue|cuando llegues|de llamada|para|al rato|luego)",
   "everything ^smells",
   "^fire (sale|drill|hose|lane)",
   "(bright|brightest) ^spark",

@@ -21,6 +21,7 @@ const cured = patterns(
   "^(stopped|ended|quit) after ~3 (new|replacing|replaced|swapping|electrician|installing|fixing|changing)",
   // It was something else, and harmless.
   "(was|is|its|were|from|just) ~3 ^@benign",
+  "^turned out ~~8 (was|be|its|is) ~3 @benign",
   "^turned out to be ~4 (neighbor|neighbors|neighbour|barbecue|bbq|grill|steam|nothing|dust|trash|fog)",
   "(was|is|only) just ~1 ^(steam|dust|fog|mist|nothing)",
 );
@@ -59,7 +60,7 @@ const former = patterns("(old|last|previous|former) (motor|pump|one|unit)");
 const longAgo = patterns("years ago", "in (2015|2016|2017|2018|2019|2020|2021|2022|2023|2024)", "decades");
 const tradesperson = patterns("(electrician|licensed|electricista|utility|inspector|tecnico)");
 const notDone = words(
-  "need needs want wants be get gets getting to until before not never havent hasnt hadnt isnt wasnt didnt nobody thought can should if supposedly cant will how",
+  "need needs want wants be get gets getting to until before not never havent hasnt hadnt isnt wasnt didnt nobody thought can should if supposedly cant will how or maybe",
 );
 const back = patterns(
   "(came|is|its|started|happening|doing it) ^(back|again)",

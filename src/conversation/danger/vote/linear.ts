@@ -13,7 +13,7 @@ export interface Linear {
 
 /** Reads lines of `sign<TAB>shock fire water trip`. */
 export function readLinear(data: {
-  readonly bias: readonly number[];
+  readonly bias: string;
   readonly damping: number;
   readonly weights: readonly string[];
 }): Linear {
@@ -29,7 +29,7 @@ export function readLinear(data: {
       ] as const;
     }),
   );
-  return { bias: data.bias, damping: data.damping, weights };
+  return { bias: data.bias.split(" ").map(Number), damping: data.damping, weights };
 }
 
 /** For each kind of danger the sum of what the signs say, as log odds against "no danger". */

@@ -17,7 +17,7 @@ function lines({ bias, damping, weights }: Linear) {
     .filter(([, row]) => row.some((weight) => Math.abs(weight) >= 0.1))
     .sort(([a], [b]) => (a < b ? -1 : 1));
   return {
-    bias: bias.map((one) => Math.round(one * 100) / 100),
+    bias: bias.map((one) => Math.round(one * 100) / 100).join(" "),
     damping,
     weights: rows.map(([sign, row]) => `${sign}\t${row.join(" ")}`),
   };
@@ -30,7 +30,7 @@ if (process.argv.includes("--check")) {
   const lessons = messages.filter((one) => !isHeldBack(one));
   const { wording, whole, clause } = teach(lessons);
   const data = { wording: lines(wording), whole: lines(whole), clause: lines(clause) };
-  writeFileSync(target, `${JSON.stringify(data, null, 1)}\n`);
+  writeFileSync(target, `${JSON.stringify(data, null, 2)}\n`);
   const signs = Object.entries(data).map(([view, { weights }]) => `${view} ${weights.length} signs`);
   console.log(`${signs.join(", ")} from ${lessons.length} messages`);
 }

@@ -50,7 +50,7 @@ export function loadLabelled(): readonly Labelled[] {
     ...dangers.map(([text, hazard], i) => ({ id: `sentence-${i}`, text, hazard: hazard as Hazard })),
     ...harmless.map(([, text], i) => ({ id: `sentence-none-${i}`, text, hazard: null })),
     ...pairs.map(([, text], i) => ({ id: `pair-none-${i}`, text, hazard: null })),
-  ].map((one) => ({ ...one, source: "sentences", weight: 1 }));
+  ].map((one) => ({ ...one, source: "sentences", weight: 2 }));
   return [
     ...corpus,
     ...sentences,
