@@ -1,6 +1,7 @@
 import type { RatingName, RatingValue } from "../vocabulary.ts";
 import type { Candidate } from "./candidate.ts";
 import { foreignUnits, valuePhrases } from "./lexicon.ts";
+import { one } from "./one.ts";
 import { PhraseBook } from "./phrases.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 import { list } from "./wordlist.ts";
@@ -102,6 +103,15 @@ export function otherFigures(tokens: readonly Token[]): Candidate[] {
     const token = tokens[at];
     if (token?.kind !== "number") continue;
     const previous = tokens[at - 1];
+    // "30 minute duty": the time before its name.
+    const minutes = isMark(tokens[at + 1], "-") ? at + 2 : at + 1;
+    if (
+      isWord(tokens[minutes], "min", "mins", "minute", "minutes") &&
+      isWord(tokens[minutes + 1], "duty") &&
+      !isMark(previous, ":", "=") &&
+      !isWord(previous, "duty")
+    )
+      candidates.push(one("duty", token.value, at, minutes + 2, at, minutes + 1, 5));
     // "1) HP 1.5 2) SF 1.1": the numbers of a list.
     if (
       isMark(tokens[at + 1], ")") &&

@@ -7,6 +7,7 @@ const read = (text: string) => valuesOf(readMessage(text));
 describe("the label is quoted in ordinary words", () => {
   test.each([
     ["HP 1/3", { hp: 1 / 3 }],
+    ["insulation B, 30 minute duty", { insulationClass: "B", duty: 30 }],
     ["2/3 hp motor", { hp: 2 / 3 }],
     ["3/4 HP, 12½ amps", { hp: 0.75, amps: [12.5] }],
     ["volts are 115, oops no 230", { volts: [230] }],
