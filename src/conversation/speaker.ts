@@ -1,3 +1,4 @@
+import { centsFromUsd } from "../engineering/units.ts";
 import { type RatingName, ratings, showRating } from "../nameplate/vocabulary.ts";
 import { factEntries } from "./facts.ts";
 import type { Facts } from "./thread.ts";
@@ -71,7 +72,7 @@ export function showFact<K extends RatingName>(
     case "shaft":
       return `${text} shaft`;
     case "pricePerKwh":
-      return `${Math.round(Number(value) * 1000) / 10} ¢/kWh`;
+      return `${centsFromUsd(Number(value))} ¢/kWh`;
     case "hoursPerDay":
       return `${text} a day`;
     case "supplyVolts":

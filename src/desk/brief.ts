@@ -10,6 +10,7 @@ import { spareTexts } from "../conversation/verdict/parts.ts";
 import type { Wording } from "../conversation/wording.ts";
 import { motorCircuit } from "../engineering/circuits.ts";
 import { labelTotalHp } from "../engineering/power.ts";
+import { centsFromUsd } from "../engineering/units.ts";
 import { decisiveFinding, nearestMiss } from "../matching/explain.ts";
 import { judgeMotor, matchStock } from "../matching/match.ts";
 import { changeItems } from "../matching/parts.ts";
@@ -135,7 +136,7 @@ function costLine(
       before: roundUsd(before.usdPerYear),
       after: roundUsd(after.usdPerYear),
       hours: use.hoursPerDay,
-      cents: Math.round(use.pricePerKwh * 1000) / 10,
+      cents: centsFromUsd(use.pricePerKwh),
     }),
   ];
 }

@@ -20,3 +20,8 @@ export function fahrenheitFromCelsius(celsius: number): number {
 export function celsiusFromFahrenheit(fahrenheit: number): number {
   return ((fahrenheit - 32) * 5) / 9;
 }
+
+/** U.S. cents, to a tenth, from dollars: electricity prices are said in cents. */
+export function centsFromUsd(usd: number): number {
+  return Math.round(usd * 1000) / 10;
+}

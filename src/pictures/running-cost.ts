@@ -4,6 +4,7 @@ import { SAME_COST } from "../conversation/verdict/cost.ts";
 import type { Wording } from "../conversation/wording.ts";
 import { labelTotalHp } from "../engineering/power.ts";
 import type { Assumption, RunningCost } from "../engineering/running-cost.ts";
+import { centsFromUsd } from "../engineering/units.ts";
 import type { StockMotor } from "../matching/types.ts";
 import type { Nameplate, Site } from "../nameplate/vocabulary.ts";
 import { hatching } from "./marks.ts";
@@ -40,7 +41,7 @@ export function runningCostPicture({ before, after, use }: CostComparison, wordi
   const most = Math.max(usd.before, usd.after, 1);
   const bases = [
     say("hours", { hours: use.hoursPerDay }),
-    say("price", { cents: Math.round(use.pricePerKwh * 1000) / 10 }),
+    say("price", { cents: centsFromUsd(use.pricePerKwh) }),
     ...powerFactors({ before, after }, say),
     say("load"),
   ];

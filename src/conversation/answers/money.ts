@@ -1,4 +1,5 @@
 import { labelTotalHp } from "../../engineering/power.ts";
+import { centsFromUsd } from "../../engineering/units.ts";
 import { costOfLabel, costOfMotor, roundUsd, useOf } from "../money.ts";
 import type { TalkTurn } from "../turn.ts";
 import { motorName, priceText, stockText } from "../verdict/motor.ts";
@@ -41,6 +42,6 @@ export function savings({ assessment, knowledge, speaker }: TalkTurn): string {
     after: roundUsd(thriftiest.after.usdPerYear),
     saving: roundUsd(saved),
     hours: use.hoursPerDay,
-    cents: Math.round(use.pricePerKwh * 1000) / 10,
+    cents: centsFromUsd(use.pricePerKwh),
   });
 }

@@ -1,5 +1,6 @@
 import { labelTotalHp } from "../../engineering/power.ts";
 import { slowSpeedSaving } from "../../engineering/running-cost.ts";
+import { centsFromUsd } from "../../engineering/units.ts";
 import type { JudgedMotor } from "../../matching/types.ts";
 import { costOfMotor, roundUsd, useOf } from "../money.ts";
 import type { TalkTurn } from "../turn.ts";
@@ -46,6 +47,6 @@ export function otherSpeeds(turn: TalkTurn): string | undefined {
     saving: roundUsd(slowSpeedSaving(full).upToUsdPerYear),
     full: roundUsd(full.usdPerYear),
     hours: use.hoursPerDay,
-    cents: Math.round(use.pricePerKwh * 1000) / 10,
+    cents: centsFromUsd(use.pricePerKwh),
   });
 }

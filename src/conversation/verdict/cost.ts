@@ -1,4 +1,5 @@
 import { labelTotalHp } from "../../engineering/power.ts";
+import { centsFromUsd } from "../../engineering/units.ts";
 import type { StockMotor } from "../../matching/types.ts";
 import { costOfLabel, costOfMotor, roundUsd, useOf } from "../money.ts";
 import type { Speaker } from "../speaker.ts";
@@ -21,7 +22,7 @@ export function costText({ speaker, assessment, knowledge }: TalkTurn, motor: St
   return [
     speaker.say("replies", "cost", {
       hours: use.hoursPerDay,
-      cents: Math.round(use.pricePerKwh * 1000) / 10,
+      cents: centsFromUsd(use.pricePerKwh),
       lines,
       basis,
     }),
