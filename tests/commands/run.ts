@@ -1,5 +1,6 @@
 import { spawnSync } from "node:child_process";
 import { fileURLToPath } from "node:url";
+import { programs } from "../programs.ts";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
 
@@ -17,7 +18,7 @@ export function nameplate(
   input = "",
   environment: Record<string, string> = {},
 ): Ran {
-  const { status, stdout, stderr } = spawnSync(process.execPath, ["--import", "tsx", "src/cli.ts", ...args], {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [programs.cli, ...args], {
     cwd: root,
     input,
     encoding: "utf8",

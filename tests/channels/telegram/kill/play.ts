@@ -4,11 +4,11 @@ import { existsSync } from "node:fs";
 import { join } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
 import { fileURLToPath } from "node:url";
-import { build } from "esbuild";
 import type { Group } from "../../../../src/channels/telegram/stand-in/people/group.ts";
 import type { Person } from "../../../../src/channels/telegram/stand-in/people/person.ts";
 import type { Speaker } from "../../../../src/channels/telegram/stand-in/people/speaker.ts";
 import { openStandIn, type StandIn } from "../../../../src/channels/telegram/stand-in/stand-in.ts";
+import { programs } from "../../../programs.ts";
 import { chance, type Deed, deskTalk, talks } from "./script.ts";
 import { Onlooker } from "./state.ts";
 
@@ -41,24 +41,8 @@ export interface Played {
   readonly ms: number;
 }
 
-/** The desk as one file, so that hundreds of starts do not each compile it. Gives the file. */
-export async function bundleDesk(): Promise<string> {
-  // Beside the packages it uses, under a name of its own: several may run at once.
-  const outfile = join(project, `node_modules/.cache/desk-process-${process.pid}.mjs`);
-  const entry = fileURLToPath(new URL("./desk-process.ts", import.meta.url));
-  await build({
-    entryPoints: [entry],
-    outfile,
-    bundle: true,
-    platform: "node",
-    format: "esm",
-    packages: "external",
-  });
-  return outfile;
-}
-
 /** Plays a recorded evening to a desk that is killed and started again on the way. */
-export async function playEvening(plan: Plan, program: string): Promise<Played> {
+export async function playEvening(plan: Plan): Promise<Played> {
   const began = performance.now();
   const aheadMs = Date.parse(EVENING) - Date.now();
   const now = () => new Date(Date.now() + aheadMs).toISOString();
@@ -70,7 +54,7 @@ export async function playEvening(plan: Plan, program: string): Promise<Played> 
   const start = () =>
     spawn(
       process.execPath,
-      [program, world.apiRoot, token, String(group.id), storeFile, String(aheadMs), project],
+      [programs.deskProcess, world.apiRoot, token, String(group.id), storeFile, String(aheadMs), project],
       {
         stdio: ["ignore", "inherit", "inherit"],
       },

@@ -1,0 +1,58 @@
+import { readFileSync } from "node:fs";
+import { fileURLToPath, pathToFileURL } from "node:url";
+import { build, type Plugin } from "esbuild";
+import type { TestProject } from "vitest/node";
+
+// The suite starts the program some hundred times. Compiled once into a file each, it starts in half the time.
+
+const project = (path: string) => fileURLToPath(new URL(`../${path}`, import.meta.url));
+const compiled = (name: string) => project(`node_modules/.cache/nameplate-desk/${name}.mjs`);
+
+/** The programs that tests run in processes of their own. */
+export const programs = {
+  /** The command line. */
+  cli: compiled("cli"),
+  /** A desk on the Bot API stand-in, for tests that kill it. */
+  deskProcess: compiled("desk-process"),
+} as const;
+
+/** Compiles the programs. A file still finds what lies beside its source. */
+export async function compilePrograms(): Promise<void> {
+  await build({
+    entryPoints: {
+      cli: project("src/cli.ts"),
+      "desk-process": project("tests/channels/telegram/kill/desk-process.ts"),
+    },
+    outdir: project("node_modules/.cache/nameplate-desk"),
+    outExtension: { ".js": ".mjs" },
+    bundle: true,
+    splitting: true,
+    platform: "node",
+    format: "esm",
+    plugins: [sourcePlaces],
+    // Compiled code of their own, which a bundle cannot hold.
+    external: ["better-sqlite3", "@resvg/resvg-js", "dejavu-fonts-ttf"],
+    banner: {
+      js: 'import{createRequire as requireBeside}from"node:module";const require=requireBeside(import.meta.url);',
+    },
+  });
+}
+
+/** Puts the place of the source where it asks for its own. */
+const sourcePlaces: Plugin = {
+  name: "source-places",
+  setup: ({ onLoad }) =>
+    onLoad({ filter: /\.ts$/ }, ({ path }) => ({
+      contents: readFileSync(path, "utf8").replaceAll(
+        "import.meta.url",
+        JSON.stringify(pathToFileURL(path).href),
+      ),
+      loader: "ts",
+    })),
+};
+
+/** Before the first test, and again before those that a change starts anew. */
+export default async function setup(run: TestProject): Promise<void> {
+  await compilePrograms();
+  run.onTestsRerun(compilePrograms);
+}
