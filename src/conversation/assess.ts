@@ -2,7 +2,7 @@ import { motorBySku, pumpByModel } from "../catalogue/catalogue.ts";
 import type { Catalogue } from "../catalogue/types.ts";
 import { planQuestions } from "../matching/plan.ts";
 import { indexStock } from "../matching/stock-index.ts";
-import type { MatchResult, StockMotor } from "../matching/types.ts";
+import type { MatchResult, Miss, StockMotor } from "../matching/types.ts";
 import { auditNameplate } from "../nameplate/audit.ts";
 import type { Doubt } from "../nameplate/reading.ts";
 import { type Nameplate, nameplateRatingNames, type RatingName, type Site } from "../nameplate/vocabulary.ts";
@@ -39,6 +39,8 @@ export interface Assessment {
   readonly contradictions: readonly Contradiction[];
   /** The best motors; null while nothing about the motor is known. */
   readonly match: MatchResult | null;
+  /** Where nothing fits: the motor that comes nearest, and why it doesn't. */
+  readonly nearest: Miss | null;
   /** Ratings worth asking, most useful first; empty when no answer could change the outcome. */
   readonly ask: readonly RatingName[];
 }
@@ -77,18 +79,17 @@ export function assess(thread: Thread, shelf: Shelf): Assessment {
   const known =
     nameplateRatingNames.some((rating) => nameplate[rating] !== undefined) || site.pumpModel !== undefined;
   if (!known) {
-    return { facts, nameplate, site, doubts, stubborn, contradictions, match: null, ask: [] };
+    return { facts, nameplate, site, doubts, stubborn, contradictions, match: null, nearest: null, ask: [] };
   }
   const question = { nameplate, site, on: shelf.on };
-  const match = indexStock(shelf.motors).match(
-    question,
-    shelf.motors.length > LARGE_STOCK ? { limit: KEPT_MOTORS } : {},
-  );
+  const stock = indexStock(shelf.motors);
+  const match = stock.match(question, shelf.motors.length > LARGE_STOCK ? { limit: KEPT_MOTORS } : {});
   const closed = unaskable(thread);
   const planned = planQuestions(question, shelf.motors, { unaskable: closed });
   const ask =
     match.verdict === "undecided" ? [...roundabout(match, site, facts, closed, shelf), ...planned] : [];
-  return { facts, nameplate, site, doubts, stubborn, contradictions, match, ask: [...new Set(ask)] };
+  const nearest = match.verdict === "none-fits" ? (stock.nearestMiss(question) ?? null) : null;
+  return { facts, nameplate, site, doubts, stubborn, contradictions, match, nearest, ask: [...new Set(ask)] };
 }
 
 /**

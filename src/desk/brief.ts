@@ -11,8 +11,8 @@ import type { Wording } from "../conversation/wording.ts";
 import { motorCircuit } from "../engineering/circuits.ts";
 import { labelTotalHp } from "../engineering/power.ts";
 import { centsFromUsd } from "../engineering/units.ts";
-import { decisiveFinding, nearestMiss } from "../matching/explain.ts";
-import { judgeMotor, matchStock } from "../matching/match.ts";
+import { decisiveFinding } from "../matching/explain.ts";
+import { judgeMotor } from "../matching/match.ts";
 import { changeItems } from "../matching/parts.ts";
 import type { JudgedMotor } from "../matching/types.ts";
 import { isRatingName, ratings } from "../nameplate/vocabulary.ts";
@@ -75,24 +75,21 @@ function labelLines(thread: Thread, assessment: Assessment, wording: Wording): r
 }
 
 function motorLines(assessment: Assessment, knowledge: Knowledge): readonly string[] {
-  const { match, nameplate, site } = assessment;
+  const { match, nearest } = assessment;
   const { wording } = knowledge;
   const speaker = createSpeaker(wording, terms);
   if (match === null) return [];
   const best = match.motors[0];
   if (!best) {
-    const question = { nameplate, site, on: knowledge.on };
-    const miss = nearestMiss(matchStock(question, knowledge.catalogue.motors, { all: true }));
-    if (!miss) return [wording.say("brief", "fits.none")];
-    const reason = speaker.say("reasons", miss.why.reason, miss.why.values);
-    return [
-      wording.say("brief", "fits.none"),
-      wording.say("brief", "nearest", { motor: motorName(miss.judged.motor), reason }),
-    ];
+    const none = wording.say("brief", "fits.none");
+    if (nearest === null) return [none];
+    const { judged, why } = nearest;
+    const reason = speaker.say("reasons", why.reason, why.values);
+    return [none, wording.say("brief", "nearest", { motor: motorName(judged.motor), reason })];
   }
   const why = decisiveFinding(best);
   const others = match.motors.slice(1, 3).map(({ motor }) => motor.sku);
-  const jobs = changeItems(best, { moreFlow: false }).map(
+  const jobs = changeItems(best).map(
     ({ key, values, need }) =>
       `${speaker.say("work", key, values)}${need === "optional" ? " (optional)" : ""}`,
   );

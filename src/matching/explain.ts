@@ -1,4 +1,4 @@
-import type { Finding, JudgedMotor, MatchResult, MotorVerdict, Outcome, RuleName } from "./types.ts";
+import type { Finding, JudgedMotor, MotorVerdict, Outcome, RuleName } from "./types.ts";
 
 /** The outcome that carries each verdict. */
 const carriedBy: Readonly<Record<MotorVerdict, Outcome>> = {
@@ -37,13 +37,4 @@ export function decisiveFinding({ verdict, findings }: JudgedMotor): Finding | u
     findings.filter(({ rule, outcome }) => rule === name && outcome === carriedBy[verdict]),
   );
   return carrying.find(({ needs }) => needs.length > 0) ?? carrying[0];
-}
-
-/** The nearest of the motors ruled out, and why not; undefined when the match listed none. */
-export function nearestMiss({
-  ruledOut,
-}: MatchResult): { readonly judged: JudgedMotor; readonly why: Finding } | undefined {
-  const [judged] = ruledOut;
-  const why = judged && decisiveFinding(judged);
-  return judged && why ? { judged, why } : undefined;
 }

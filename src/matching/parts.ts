@@ -7,12 +7,6 @@ export interface ChangeItem extends Work {
   readonly need: "needed" | "optional";
 }
 
-/** What the customer wants from the change. */
-export interface Wish {
-  /** More flow than the old pump gave, where the new motor has the power for it. */
-  readonly moreFlow: boolean;
-}
-
 /** Common practice, no source: the old seal leaks once disturbed, and a capacitor belongs to its motor. */
 const everyChange: readonly ChangeItem[] = [
   { key: "seal-and-gasket", values: {}, kind: "part", need: "needed" },
@@ -21,18 +15,22 @@ const everyChange: readonly ChangeItem[] = [
 
 const parts: ReadonlySet<string> = new Set(["base", "impeller-and-diffuser"]);
 
-/** The impeller sets the flow: with the old one a stronger motor just works less hard. */
+/** The impeller sets the flow: with the old one a stronger motor just works less hard, so these are a choice. */
 const onlyForMoreFlow: ReadonlySet<string> = new Set(["impeller-and-diffuser", "flow-limits"]);
 
 /** Parts and jobs that fitting this motor takes: what every change takes, then what its findings ask for. */
-export function changeItems({ findings }: JudgedMotor, wish: Wish): readonly ChangeItem[] {
+export function changeItems({ findings }: JudgedMotor): readonly ChangeItem[] {
   const asked = findings.flatMap(({ work }) => work);
   return [
     ...everyChange,
-    ...asked.map(({ key, values }): ChangeItem => {
-      const optional = onlyForMoreFlow.has(key) && !wish.moreFlow;
-      return { key, values, kind: parts.has(key) ? "part" : "job", need: optional ? "optional" : "needed" };
-    }),
+    ...asked.map(
+      ({ key, values }): ChangeItem => ({
+        key,
+        values,
+        kind: parts.has(key) ? "part" : "job",
+        need: onlyForMoreFlow.has(key) ? "optional" : "needed",
+      }),
+    ),
   ];
 }
 

@@ -10,7 +10,8 @@ import {
 } from "./stock-index/aspects.ts";
 import { bestMotors } from "./stock-index/best.ts";
 import { type Group, groupsOf } from "./stock-index/cells.ts";
-import type { JudgedMotor, MatchResult, Question, StockMotor } from "./types.ts";
+import { nearestMiss } from "./stock-index/nearest.ts";
+import type { JudgedMotor, MatchResult, Miss, Question, StockMotor } from "./types.ts";
 
 /**
  * The stock prepared for many questions: a rule is worked out once for all motors that look alike to it, and
@@ -24,6 +25,8 @@ export interface StockIndex {
   readonly findings: (question: Question) => FindingOf;
   /** The same answer as `matchStock`, cut off after the best `limit` motors (1 or more; none left out by default). */
   readonly match: (question: Question, options?: { readonly limit?: number }) => MatchResult;
+  /** The nearest of the motors that are ruled out; undefined when none is. */
+  readonly nearestMiss: (question: Question) => Miss | undefined;
 }
 
 const ready = new WeakMap<readonly StockMotor[], StockIndex>();
@@ -50,15 +53,23 @@ function build(motors: readonly StockMotor[]): StockIndex {
     if (sale.on !== question.on) sale = { on: question.on, kept: { sale: [] } };
     return findingsFor(aspects, question, sale.kept);
   };
+  const stock = { motors, aspects, groups, rank };
+  const recordedFor = ({ nameplate: { modelNumbers = [] } }: Question) =>
+    new Set(modelNumbers.flatMap((number) => replacers.get(plainNumber(number)) ?? []));
   const match: StockIndex["match"] = (question, { limit = Number.POSITIVE_INFINITY } = {}) => {
-    const typed = question.nameplate.modelNumbers ?? [];
-    const onRecord = new Set(typed.flatMap((number) => replacers.get(plainNumber(number)) ?? []));
-    const stock = { motors, aspects, groups, rank };
+    const onRecord = recordedFor(question);
     const chosen = bestFirst(question, bestMotors(stock, question, findings(question), onRecord, limit));
     const best = limit < chosen.length ? chosen.slice(0, limit) : chosen;
     return { verdict: overallVerdict(best), motors: best, ruledOut: [] };
   };
-  return { motors, aspects, groups, findings, match };
+  return {
+    motors,
+    aspects,
+    groups,
+    findings,
+    match,
+    nearestMiss: (question) => nearestMiss(stock, question, findings(question), recordedFor(question)),
+  };
 }
 
 const noQuestion: Question = { nameplate: {}, site: {}, on: "0000-01-01" };

@@ -83,6 +83,12 @@ export interface JudgedMotor {
   readonly findings: readonly Finding[];
 }
 
+/** A motor that is ruled out, and the one finding that says why. */
+export interface Miss {
+  readonly judged: JudgedMotor;
+  readonly why: Finding;
+}
+
 export interface MatchResult {
   readonly verdict: OverallVerdict;
   /** Every motor that is not `no-fit`, best first. */

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { decisiveFinding, nearestMiss } from "../../src/matching/explain.ts";
-import { judgeMotor, matchStock } from "../../src/matching/match.ts";
+import { decisiveFinding } from "../../src/matching/explain.ts";
+import { judgeMotor } from "../../src/matching/match.ts";
+import { indexStock } from "../../src/matching/stock-index.ts";
 import type { Nameplate } from "../../src/nameplate/vocabulary.ts";
 import { drawCase, seeded } from "./generate.ts";
 import { goodMotor, oldLabel, someDay } from "./judging.ts";
@@ -54,7 +55,7 @@ test("the nearest miss comes with its reason", () => {
   const question = { nameplate: oldLabel, site: { supplyVolts: 240 }, on: someDay };
   const weak = { ...goodMotor, sku: "weak", label: { ...goodMotor.label, totalHp: 1.5 } };
   const round = { ...goodMotor, sku: "round", label: { ...goodMotor.label, frame: "56C" } };
-  const miss = nearestMiss(matchStock(question, [round, weak], { all: true }));
+  const miss = indexStock([round, weak]).nearestMiss(question);
   expect([miss?.judged.motor.sku, miss?.why.reason]).toEqual(["weak", "total-horsepower.below"]);
-  expect(nearestMiss(matchStock(question, [round]))).toBeUndefined();
+  expect(indexStock([goodMotor]).nearestMiss(question)).toBeUndefined();
 });

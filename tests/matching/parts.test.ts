@@ -5,13 +5,12 @@ import type { Nameplate } from "../../src/nameplate/vocabulary.ts";
 import { goodMotor, oldLabel, someDay } from "./judging.ts";
 
 // What a change of motor takes: common practice, no source.
-const items = (label: Nameplate, moreFlow = false) =>
+const items = (label: Nameplate) =>
   changeItems(
     judgeMotor(
       { nameplate: oldLabel, site: { supplyVolts: 240 }, on: someDay },
       { ...goodMotor, label: { ...goodMotor.label, ...label } },
     ),
-    { moreFlow },
   ).map(({ key, need, kind }) => `${need} ${kind} ${key}`);
 
 describe("what the change takes besides the motor", () => {
@@ -19,11 +18,10 @@ describe("what the change takes besides the motor", () => {
     expect(items({})).toEqual(["needed part seal-and-gasket", "needed job own-capacitor"]);
   });
 
-  test("impeller and diffuser go with more power only if the flow is wanted", () => {
+  test("impeller and diffuser go with more power only for those who want the flow", () => {
     expect(items({ totalHp: 2.6 })).toContain("optional part impeller-and-diffuser");
-    expect(items({ totalHp: 2.6 }, true)).toContain("needed part impeller-and-diffuser");
-    expect(items({ totalHp: 2.6 }, true)).toContain("needed job flow-limits");
-    expect(items({}, true).join()).not.toContain("impeller");
+    expect(items({ totalHp: 2.6 })).toContain("optional job flow-limits");
+    expect(items({}).join()).not.toContain("impeller");
   });
 
   test("another body takes a base and clearance", () => {

@@ -52,6 +52,19 @@ describe("the stock index against a full scan", () => {
     expect([...seen].sort()).toEqual(["drop-in", "fits-with-work", "none-fits", "undecided"]);
   });
 
+  it("gives the same nearest miss", () => {
+    let missed = 0;
+    for (const stock of stocks) {
+      const index = indexStock(stock);
+      for (const question of questions(stock.length > 0 ? stock : makeStock(20, 6), 120, 11)) {
+        const [nearest] = matchStock(question, stock, { all: true }).ruledOut;
+        expect(index.nearestMiss(question)?.judged).toEqual(nearest);
+        missed += Number(nearest !== undefined);
+      }
+    }
+    expect(missed).toBeGreaterThan(200);
+  });
+
   it("prepares the same stock only once", () => {
     const stock = makeStock(5);
     expect(indexStock(stock)).toBe(indexStock(stock));

@@ -53,8 +53,7 @@ describe("texts and values, over generated pairs", () => {
       for (const motor of stock) {
         const judged = judgeMotor(question, motor);
         for (const { reason, values } of judged.findings) note(given, reasons, reason, values);
-        for (const { key, values } of changeItems(judged, { moreFlow: true }))
-          note(worked, work, key, values);
+        for (const { key, values } of changeItems(judged)) note(worked, work, key, values);
       }
     }
   });

@@ -1,16 +1,20 @@
-import { labelTotalHp } from "../../engineering/power.ts";
 import { centsFromUsd } from "../../engineering/units.ts";
 import type { StockMotor } from "../../matching/types.ts";
-import { costOfLabel, costOfMotor, roundUsd, useOf } from "../money.ts";
+import { costsOf, roundUsd } from "../money.ts";
+import type { Reply } from "../reply.ts";
 import type { Speaker } from "../speaker.ts";
 import type { TalkTurn } from "../turn.ts";
 
-/** Running cost of the new motor beside the old one, with every assumption; nothing when it can't be worked out. */
-export function costText({ speaker, assessment, knowledge }: TalkTurn, motor: StockMotor): readonly string[] {
-  const use = useOf(assessment.site, knowledge.shop);
-  const after = costOfMotor(motor, use, labelTotalHp(assessment.nameplate));
+/**
+ * Running cost of the new motor beside the old one, with every assumption, and both as a picture; nothing when it
+ * can't be worked out.
+ */
+export function costReplies(
+  { speaker, assessment, knowledge }: TalkTurn,
+  motor: StockMotor,
+): readonly Reply[] {
+  const { use, before, after } = costsOf(assessment, motor, knowledge.shop);
   if (after === undefined) return [];
-  const before = costOfLabel(assessment.nameplate, use);
   const lines = compared(speaker, before?.usdPerYear, after.usdPerYear);
   const powerFactor = before?.assumptions.find(
     ({ name, basis }) => name === "powerFactor" && basis === "assumed",
@@ -19,14 +23,13 @@ export function costText({ speaker, assessment, knowledge }: TalkTurn, motor: St
     powerFactor: powerFactor ? speaker.say("replies", "cost.powerFactor", { value: powerFactor.value }) : "",
     basis: speaker.say("replies", use.stated ? "cost.stated" : "cost.assumed"),
   });
-  return [
-    speaker.say("replies", "cost", {
-      hours: use.hoursPerDay,
-      cents: centsFromUsd(use.pricePerKwh),
-      lines,
-      basis,
-    }),
-  ];
+  const text = speaker.say("replies", "cost", {
+    hours: use.hoursPerDay,
+    cents: centsFromUsd(use.pricePerKwh),
+    lines,
+    basis,
+  });
+  return [before ? { text, picture: { kind: "running-cost", costs: { before, after, use } } } : text];
 }
 
 /** Labels and assumptions cannot tell a smaller difference apart. */

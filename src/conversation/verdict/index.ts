@@ -1,12 +1,12 @@
-import { decisiveFinding, nearestMiss } from "../../matching/explain.ts";
-import { matchStock } from "../../matching/match.ts";
+import { decisiveFinding } from "../../matching/explain.ts";
 import type { Finding, JudgedMotor, MatchResult } from "../../matching/types.ts";
 import { type RatingName, ratings } from "../../nameplate/vocabulary.ts";
 import type { Assessment } from "../assess.ts";
+import type { Reply } from "../reply.ts";
 import { showFact } from "../speaker.ts";
 import type { TalkTurn } from "../turn.ts";
 import { cautionText } from "./cautions.ts";
-import { costText } from "./cost.ts";
+import { costReplies } from "./cost.ts";
 import { asOfText, motorName, priceText, stockText } from "./motor.ts";
 import { partsText, workText } from "./parts.ts";
 
@@ -20,7 +20,7 @@ export function verdictSignature({ match, contradictions, facts }: Assessment): 
 }
 
 /** The verdict in messages of at most a phone screen each: what and why, money, cautions and who confirms. */
-export function verdictReplies(turn: TalkTurn): readonly string[] {
+export function verdictReplies(turn: TalkTurn): readonly Reply[] {
   const { match } = turn.assessment;
   if (match === null) return [];
   const best = match.motors[0];
@@ -33,7 +33,7 @@ export function verdictReplies(turn: TalkTurn): readonly string[] {
   if (best === undefined) return [nothingFits(turn), closing("confirm.none")];
   if (match.verdict === "undecided") return [notSettled(turn, match), closing("confirm.none")];
   const asOf = asOfText(turn.knowledge.catalogue, turn.speaker);
-  return [offer(turn, best, match), ...costText(turn, best.motor), `${closing("confirm")}\n${asOf}`];
+  return [offer(turn, best, match), ...costReplies(turn, best.motor), `${closing("confirm")}\n${asOf}`];
 }
 
 function offer(turn: TalkTurn, best: JudgedMotor, match: MatchResult): string {
@@ -70,19 +70,12 @@ function whyTexts({ speaker }: TalkTurn, judged: JudgedMotor): readonly string[]
   return [...new Set(chosen)].map(({ reason, values }) => speaker.say("reasons", reason, values));
 }
 
-function nothingFits({ speaker, assessment, knowledge }: TalkTurn): string {
-  const { nameplate, site } = assessment;
-  const question = { nameplate, site, on: knowledge.on };
-  const miss = nearestMiss(matchStock(question, knowledge.catalogue.motors, { all: true }));
-  const nearest = miss
-    ? [
-        speaker.say("replies", "nearest", {
-          motor: motorName(miss.judged.motor),
-          reason: speaker.say("reasons", miss.why.reason, miss.why.values),
-        }),
-      ]
-    : [];
-  return [speaker.say("replies", "verdict.none-fits"), ...nearest].join("\n");
+function nothingFits({ speaker, assessment: { nearest } }: TalkTurn): string {
+  const none = speaker.say("replies", "verdict.none-fits");
+  if (nearest === null) return none;
+  const { judged, why } = nearest;
+  const reason = speaker.say("reasons", why.reason, why.values);
+  return `${none}\n${speaker.say("replies", "nearest", { motor: motorName(judged.motor), reason })}`;
 }
 
 function notSettled({ speaker }: TalkTurn, match: MatchResult): string {

@@ -28,7 +28,7 @@ export function workText(turn: TalkTurn, judged: JudgedMotor): readonly string[]
 }
 
 function itemsOf(judged: JudgedMotor): readonly ChangeItem[] {
-  return changeItems(judged, { moreFlow: false });
+  return changeItems(judged);
 }
 
 function itemText(

@@ -90,7 +90,7 @@ function finalVerdict(
 }
 
 /** The full judgement of one motor, in the order of the rules. */
-function judgeAt(
+export function judgeAt(
   { motors, aspects }: SortedStock,
   at: number,
   question: Question,

@@ -32,7 +32,7 @@ function impossibleAlone(findings: readonly NamedFinding[]): ReadonlySet<RatingN
 }
 
 /**
- * True when the changed subject no longer raises `finding`, nor any other that doubts one of its ratings
+ * What the changed subject still raises, when it no longer raises `finding`, nor any other that doubts one of its ratings
  * alone; raises nothing that was not raised before; and nothing is left that doubts the changed ratings.
  * Other ratings that are impossible by themselves are left out of account: a second slip elsewhere must not
  * hide the first. The finding's own check comes first: it turns most candidates down.
@@ -43,20 +43,21 @@ function clears(
   found: readonly NamedFinding[],
   changedRatings: readonly RatingName[],
   checks: readonly Check[],
-): boolean {
+): readonly NamedFinding[] | undefined {
   const own = checks.filter(({ name }) => name === finding.check);
-  if (examine(changed, own).some((left) => identity(left) === identity(finding))) return false;
+  if (examine(changed, own).some((left) => identity(left) === identity(finding))) return undefined;
   const left = examine(changed, checks);
   const toSettle = found.filter((other) => finding.ratings.some((rating) => doubtsOnly(other, rating)));
-  if (toSettle.some((other) => left.some((still) => identity(still) === identity(other)))) return false;
+  if (toSettle.some((other) => left.some((still) => identity(still) === identity(other)))) return undefined;
   const known = new Set(found.map(identity));
   const aside = impossibleAlone(found);
-  return left
+  const clean = left
     .filter((other) => !other.ratings.some((rating) => aside.has(rating) && !changedRatings.includes(rating)))
     .every(
       (other) =>
         known.has(identity(other)) && !changedRatings.some((rating) => other.ratings.includes(rating)),
     );
+  return clean ? left : undefined;
 }
 
 /** Horsepower and service factor, one typed for the other. */
@@ -91,7 +92,7 @@ function propose(
   finding: NamedFinding,
   found: readonly NamedFinding[],
   checks: readonly Check[],
-): Proposal | undefined {
+): Cleared | undefined {
   const onLabel = finding.ratings[0] !== undefined && isNameplateRating(finding.ratings[0]);
   const possible = [
     ...(finding.suggestions ?? []),
@@ -99,10 +100,18 @@ function propose(
       .filter((rating) => isNameplateRating(rating) === onLabel)
       .flatMap((rating) => candidates(subject, rating)),
   ];
-  return possible.find((proposal) => {
+  for (const proposal of possible) {
     const changedRatings = [proposal.rating, ...(proposal.also ? [proposal.also.rating] : [])];
-    return clears(applied(subject, proposal), finding, found, changedRatings, checks);
-  });
+    const left = clears(applied(subject, proposal), finding, found, changedRatings, checks);
+    if (left) return { proposal, left };
+  }
+  return undefined;
+}
+
+/** A value that clears a finding, and what is still raised with it. */
+interface Cleared {
+  readonly proposal: Proposal;
+  readonly left: readonly NamedFinding[];
 }
 
 function doubtFrom(finding: NamedFinding, severity: Doubt["severity"], proposal?: Proposal): Doubt {
@@ -133,16 +142,16 @@ export function doubtsFrom(subject: Subject, checks: readonly Check[]): readonly
   const settled = new Set<NamedFinding>();
   for (const finding of found) {
     if (settled.has(finding)) continue;
-    const proposal = propose(subject, finding, found, checks);
+    const cleared = propose(subject, finding, found, checks);
     let severity = finding.severity;
-    if (proposal) {
-      const left = new Set(examine(applied(subject, proposal), checks).map(identity));
+    if (cleared) {
+      const left = new Set(cleared.left.map(identity));
       for (const other of found.filter((candidate) => !left.has(identity(candidate)))) {
         settled.add(other);
         if (other.severity === "impossible") severity = "impossible";
       }
     }
-    doubts.push(doubtFrom(finding, severity, proposal));
+    doubts.push(doubtFrom(finding, severity, cleared?.proposal));
   }
   return doubts;
 }
