@@ -3,9 +3,9 @@ import type { Candidate, Claim } from "./candidate.ts";
 import { one } from "./one.ts";
 import { PhraseBook } from "./phrases.ts";
 import { suits } from "./plausible.ts";
-import { breakerWords, circuitWords, poleWords, siteFillers, supplyWords } from "./siteLexicon.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 import { list } from "./wordlist.ts";
+import { breakerWords, circuitWords, poleWords, siteFillers, supplyWords } from "./words/site.ts";
 
 type SiteFact = "breakerAmps" | "supplyVolts" | "circuit";
 

@@ -1,7 +1,7 @@
-import { questionOpeners } from "./cues.ts";
 import type { Entity } from "./entities.ts";
 import type { Cue, CueKind } from "./findCues.ts";
 import { isMark, isWord, type Token } from "./token.ts";
+import { questionOpeners } from "./words/questions.ts";
 
 /** A stretch of text between commas, sentence ends, line ends and turning words. */
 export interface Clause {

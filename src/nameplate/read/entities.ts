@@ -1,5 +1,5 @@
-import { entityKeys } from "./cues.ts";
 import { isMark, isWord, type Token } from "./token.ts";
+import { entityKeys } from "./words/motors.ts";
 
 export interface Entity {
   readonly start: number;

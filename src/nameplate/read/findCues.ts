@@ -1,26 +1,7 @@
-import {
-  aliveCues,
-  deadCues,
-  dismissalCues,
-  earlierCues,
-  generalQuestionCues,
-  havingWords,
-  homeCues,
-  measuredCues,
-  otherPeople,
-  otherThings,
-  wishCues,
-} from "./cues.ts";
-import {
-  correctionPhrases,
-  illegiblePhrases,
-  negators,
-  partialPhrases,
-  retractionPhrases,
-} from "./lexicon.ts";
 import { isLabelWord } from "./naming.ts";
 import { PhraseBook } from "./phrases.ts";
 import { isMark, isWord, type Token } from "./token.ts";
+import * as words from "./words/index.ts";
 
 export type CueKind =
   | "home"
@@ -49,21 +30,21 @@ export interface Cue {
 const book = new PhraseBook<{ kind: CueKind; phrase: string }>();
 
 const listed: readonly (readonly [CueKind, readonly string[]])[] = [
-  ["home", homeCues],
-  ["thing", otherThings],
-  ["person", otherPeople],
-  ["earlier", earlierCues],
-  ["wish", wishCues],
-  ["measured", measuredCues],
-  ["general", generalQuestionCues],
-  ["alive", aliveCues],
-  ["dead", deadCues],
-  ["dismissal", dismissalCues],
-  ["correction", correctionPhrases],
-  ["retraction", retractionPhrases],
-  ["negator", negators],
-  ["partial", partialPhrases],
-  ["illegible", illegiblePhrases],
+  ["home", words.homeCues],
+  ["thing", words.otherThings],
+  ["person", words.otherPeople],
+  ["earlier", words.earlierCues],
+  ["wish", words.wishCues],
+  ["measured", words.measuredCues],
+  ["general", words.generalQuestionCues],
+  ["alive", words.aliveCues],
+  ["dead", words.deadCues],
+  ["dismissal", words.dismissalCues],
+  ["correction", words.correctionPhrases],
+  ["retraction", words.retractionPhrases],
+  ["negator", words.negators],
+  ["partial", words.partialPhrases],
+  ["illegible", words.illegiblePhrases],
 ];
 for (const [kind, phrases] of listed)
   for (const phrase of phrases) {
@@ -137,7 +118,7 @@ function beforeThis(tokens: readonly Token[], at: number): number | undefined {
   return undefined;
 }
 
-const having = new Set(havingWords);
+const having = new Set(words.havingWords);
 
 /** "el de la vecina", "the one of my neighbor". */
 function isOwnedBy(tokens: readonly Token[], start: number): boolean {

@@ -1,9 +1,9 @@
 import { type RatingName, ratings } from "../vocabulary.ts";
-import { names, weakNames } from "./lexicon.ts";
 import { isOrdinary, isTradeWord, tradeWords } from "./ordinary.ts";
 import { PhraseBook } from "./phrases.ts";
 import { likeliest } from "./spelling.ts";
 import { fold, type Token } from "./token.ts";
+import { names, weakNames } from "./words/names.ts";
 
 /** A label word or phrase found in the text, for one rating. */
 export interface Name {

@@ -1,8 +1,6 @@
-import * as cues from "./cues.ts";
 import { everydayWords } from "./everyday.ts";
-import * as lexicon from "./lexicon.ts";
 import * as numberWords from "./numberWords.ts";
-import * as siteLexicon from "./siteLexicon.ts";
+import * as words from "./words/index.ts";
 
 /** Everyday words a letter or two away from a label word: never taken for a slip of the pen. */
 const near = new Set(
@@ -16,11 +14,7 @@ const near = new Set(
   ).split(" "),
 );
 
-for (const phrases of [
-  ...Object.values(cues),
-  ...Object.values(lexicon),
-  ...Object.values(siteLexicon),
-].flatMap(strings))
+for (const phrases of Object.values(words).flatMap(strings))
   for (const word of phrases.split(" ")) near.add(word);
 
 /** Every phrase in a nested list of phrases. */

@@ -1,7 +1,7 @@
 import type { Candidate } from "./candidate.ts";
 import { PhraseBook } from "./phrases.ts";
-import { pumpWords } from "./siteLexicon.ts";
 import { isMark, isWord, type Token } from "./token.ts";
+import { pumpWords } from "./words/site.ts";
 
 const pumpNames = new PhraseBook<true>().addAll(pumpWords, true);
 

@@ -3,9 +3,9 @@ import type { Candidate } from "./candidate.ts";
 import { one } from "./one.ts";
 import { PhraseBook } from "./phrases.ts";
 import { suits } from "./plausible.ts";
-import { hoursWords } from "./siteLexicon.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 import { list } from "./wordlist.ts";
+import { hoursWords } from "./words/site.ts";
 
 const keys = new PhraseBook<RatingName>()
   .addAll(["breaker poles", "poles", "number of poles"], "breakerPoles")

@@ -1,5 +1,7 @@
 import { digitLike, isDigit, readDigits, vulgarFraction } from "./digits.ts";
-import { foreignUnits, names, valuePhrases } from "./lexicon.ts";
+import { names } from "./words/names.ts";
+import { foreignUnits } from "./words/units.ts";
+import { valuePhrases } from "./words/values.ts";
 
 /** One part of a run of characters without spaces, such as `HP1.5SF1.1`. */
 export type Segment =

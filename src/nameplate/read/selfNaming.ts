@@ -1,0 +1,79 @@
+import type { RatingName, RatingValue } from "../vocabulary.ts";
+import type { Candidate } from "./candidate.ts";
+import { PhraseBook } from "./phrases.ts";
+import { isMark, isWord, type Token } from "./token.ts";
+import { list } from "./wordlist.ts";
+import { valuePhrases } from "./words/values.ts";
+
+const values = new PhraseBook<{ rating: RatingName; value: string | number; phrase: string }>({
+  colons: true,
+});
+for (const [rating, value, phrases] of valuePhrases)
+  for (const phrase of phrases) values.add(phrase, { rating, value, phrase });
+
+/** One-word values that are everyday words too: not with a word of these before or after. */
+const everyday = new Set(
+  list(`
+  square, squared, round, threads, continuous, circular, cont, continua, continuo, variable
+`),
+);
+const notAfter = new Set(
+  list(`
+  feet, foot, ft, inch, inches, pool, d, year, trip, here, up, off, about, noise, noisy, sound, hum, pools,
+  spa, table, box, shape, tub
+`),
+);
+const notBefore = new Set(
+  list(`
+  year, all, other, first, second, next, way, go, turn, per
+`),
+);
+
+/** "square flange", "single phase", "threaded", "CONT": values that name themselves. */
+export function selfNaming(tokens: readonly Token[]): Candidate[] {
+  const candidates: Candidate[] = [];
+  for (let at = 0; at < tokens.length; at++)
+    for (const match of values.matchesAt(tokens, at))
+      for (const { rating, value, phrase } of match.found) {
+        if (isEveryday(tokens, match.start, match.end, phrase)) continue;
+        if (
+          value === "through-bolt" &&
+          !/bolt|tornillo|perno/.test(phrase) &&
+          !boltsNear(tokens, match.start)
+        )
+          continue;
+        const score = 2.4 + 0.3 * (match.end - match.start);
+        const claim = {
+          rating,
+          value: value as RatingValue<RatingName>,
+          start: match.start,
+          end: match.end,
+          score,
+        };
+        candidates.push({ start: match.start, end: match.end, score, claims: [claim] });
+      }
+  return candidates;
+}
+
+/** A value word that means something else here: "square feet", "all year round", a key "3/16 square". */
+function isEveryday(tokens: readonly Token[], start: number, end: number, phrase: string): boolean {
+  if (!everyday.has(phrase)) return false;
+  const [previous, next] = [tokens[start - 1], tokens[end]];
+  const before = tokens.slice(Math.max(0, start - 5), start);
+  const size =
+    isMark(tokens[start - 2], "/") && before.some((token) => isWord(token, "key", "inches", "inch"));
+  if (phrase === "square" && size) return true;
+  // "round two" counts rounds.
+  if (phrase === "round" && next?.kind === "number" && next.value <= 3) return true;
+  return (
+    (next?.kind === "word" && notAfter.has(next.norm)) ||
+    (previous?.kind === "word" && notBefore.has(previous.norm))
+  );
+}
+
+/** "four bolts that go all the way through": what goes through must be bolts. */
+function boltsNear(tokens: readonly Token[], at: number): boolean {
+  return tokens
+    .slice(Math.max(0, at - 12), at + 8)
+    .some((token) => isWord(token, "bolt", "bolts", "screws", "rods", "tornillos", "pernos"));
+}
