@@ -1,4 +1,4 @@
-import type { RatingName } from "./nameplate/vocabulary.ts";
+import type { Pictured } from "./conversation/pictured.ts";
 
 /** Where a message goes. Messages of one lane are delivered in order; lanes run side by side. */
 export type Lane =
@@ -22,9 +22,6 @@ export interface Attachment {
   readonly kind: "photo" | "file";
   readonly ref: string;
 }
-
-/** What a drawn picture shows: where ratings stand or how they look, or where the label is. */
-export type Pictured = "label" | readonly RatingName[];
 
 /** What a channel shows. */
 export interface Content {

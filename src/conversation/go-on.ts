@@ -5,7 +5,7 @@ import { toDesk } from "./cases.ts";
 import { askNumber } from "./old-number.ts";
 import { ASKED_TOGETHER, ask, nextQuestion, remind } from "./questions.ts";
 import type { Response, TalkTurn } from "./turn.ts";
-import { costText } from "./verdict/cost.ts";
+import { costReplies } from "./verdict/cost.ts";
 import { verdictReplies, verdictSignature } from "./verdict/index.ts";
 
 /**
@@ -52,7 +52,7 @@ export function goOn(turn: TalkTurn, answeredAside: boolean): Response {
     const costs = absorbed.news.some((rating) => rating === "pricePerKwh" || rating === "hoursPerDay");
     const best = assessment.match.motors[0];
     if (costs && best && !undecided && !answeredAside)
-      return { thread: calm(thread), replies: costText(turn, best.motor) };
+      return { thread: calm(thread), replies: costReplies(turn, best.motor) };
     const settled = wants("yes") || wants("no") || wants("dont-know") || wants("greeting");
     const key = !nothingNew ? "noted" : settled ? "ok" : "unsure";
     return { thread: calm(thread), replies: [speaker.say("replies", key, { when: turn.when })] };

@@ -57,6 +57,25 @@ function circuit(label: Nameplate): Pick<Parameters<typeof inputPower>[0], "volt
   return { volts: volts[index], amps: amps[index], phase: label.phase };
 }
 
+/** A year's running of the old motor and of the new one, worked out on the same use. */
+export interface CostComparison {
+  readonly before: RunningCost;
+  readonly after: RunningCost;
+  readonly use: Use;
+}
+
+/** Both costs as far as the labels tell them. */
+export function costsOf(
+  { nameplate, site }: { readonly nameplate: Nameplate; readonly site: Site },
+  motor: StockMotor,
+  shop: Shop,
+): Pick<CostComparison, "use"> & Partial<CostComparison> {
+  const use = useOf(site, shop);
+  const before = costOfLabel(nameplate, use);
+  const after = costOfMotor(motor, use, labelTotalHp(nameplate));
+  return { use, ...(before ? { before } : {}), ...(after ? { after } : {}) };
+}
+
 /** Whole dollars, or tens of dollars above a hundred: the figure is an estimate and should look like one. */
 export function roundUsd(usd: number): number {
   return usd >= 100 ? Math.round(usd / 10) * 10 : Math.round(usd);

@@ -2,6 +2,7 @@ import { assessThread } from "./assess.ts";
 import { goOn } from "./go-on.ts";
 import type { Knowledge } from "./knowledge.ts";
 import { whenSentence } from "./presence.ts";
+import type { Reply } from "./reply.ts";
 import { createSpeaker } from "./speaker.ts";
 import type { Thread } from "./thread.ts";
 import type { TalkTurn } from "./turn.ts";
@@ -13,7 +14,7 @@ import type { TalkTurn } from "./turn.ts";
 export function resume(
   thread: Thread,
   knowledge: Knowledge,
-): { readonly thread: Thread; readonly replies: readonly string[] } {
+): { readonly thread: Thread; readonly replies: readonly Reply[] } {
   if (thread.hazard !== null) return { thread, replies: [] };
   const speaker = createSpeaker(knowledge.wording, thread.explained);
   const assessment = assessThread(thread, knowledge);

@@ -4,10 +4,12 @@ import { markedFrom, ratingsFrom, withoutMessage } from "./edited.ts";
 import { absorb } from "./facts.ts";
 import type { Knowledge } from "./knowledge.ts";
 import { withKnownPump } from "./known-pump.ts";
+import { type Pictured, pictureOfQuestion } from "./pictured.ts";
 import { whenSentence } from "./presence.ts";
+import { type Reply, textOf } from "./reply.ts";
 import { createSpeaker } from "./speaker.ts";
 import { talk } from "./talk.ts";
-import { newThread, type Thread, withLine } from "./thread.ts";
+import { newThread, type Pending, type Thread, withLine } from "./thread.ts";
 import type { Response, Turn } from "./turn.ts";
 import type { Understood } from "./understand.ts";
 
@@ -27,6 +29,8 @@ export interface Step {
   readonly thread: Thread;
   /** Texts for the customer, in order. */
   readonly replies: readonly string[];
+  /** Of each reply the picture that helps with it, if there is one. */
+  readonly pictures: readonly (Pictured | null)[];
   /** True when everything kept of this thread is to be erased. */
   readonly erase: boolean;
   readonly assessment: Assessment;
@@ -69,7 +73,8 @@ export function step(stored: Thread, message: Incoming, knowledge: Knowledge): S
     when: whenSentence(knowledge.presence, speaker),
   };
   const response = firstResponse(turn);
-  const replies = response.replies.filter((text) => text.trim() !== "");
+  const answers = response.replies.filter((reply) => textOf(reply).trim() !== "");
+  const replies = answers.map(textOf);
   const { facts } = response.thread;
   const after = replies.reduce(
     (state, text) => withLine(state, { from: "bot", text: text.slice(0, KEPT_CHARACTERS), at: message.at }),
@@ -82,10 +87,28 @@ export function step(stored: Thread, message: Incoming, knowledge: Knowledge): S
   return {
     thread: after,
     replies,
+    pictures: picturesOf(answers, stored.pending, after),
     erase: response.erase ?? false,
     assessment: assessThread(after, knowledge),
     understood,
   };
+}
+
+/**
+ * A reply's own picture; beside the last one what helps to answer it, where no other is shown. A question that was
+ * asked before has shown its picture already. In danger there is no picture.
+ */
+function picturesOf(
+  said: readonly Reply[],
+  before: Pending,
+  { pending, hazard }: Thread,
+): readonly (Pictured | null)[] {
+  if (hazard !== null) return said.map(() => null);
+  const own = said.map((reply) => (typeof reply === "string" ? null : reply.picture));
+  const question = pictureOfQuestion(pending);
+  const fresh = JSON.stringify(before) !== JSON.stringify(pending);
+  if (question === undefined || !fresh || own.some((picture) => picture !== null)) return own;
+  return own.with(-1, question);
 }
 
 /** Of one line no more is kept for the brief; the whole message stays in the inbox. */

@@ -4,6 +4,7 @@ import { assessThread } from "./assess.ts";
 import { type Absorbed, absorb, setFact } from "./facts.ts";
 import { goOn } from "./go-on.ts";
 import { recordLine, resolveNumber } from "./old-number.ts";
+import { type Reply, reworded, textOf } from "./reply.ts";
 import { showFact, showFacts } from "./speaker.ts";
 import type { Proposal, Thread } from "./thread.ts";
 import type { Response, TalkTurn, Turn } from "./turn.ts";
@@ -15,16 +16,16 @@ export function talk(turn: Turn): Response {
   const talked: TalkTurn = { ...turn, thread, absorbed, assessment: assessThread(thread, turn.knowledge) };
 
   const answered = sideAnswers(talked);
-  const next = goOn({ ...talked, thread: answered.thread }, answered.texts.length > 0);
-  return { thread: next.thread, replies: [...answered.texts, ...withEcho(talked, next.replies)] };
+  const next = goOn({ ...talked, thread: answered.thread }, answered.replies.length > 0);
+  return { thread: next.thread, replies: [...answered.replies, ...withEcho(talked, next.replies)] };
 }
 
 /** "Got it" and the first reply make one message, so the phone buzzes once. */
-function withEcho(turn: TalkTurn, replies: readonly string[]): readonly string[] {
+function withEcho(turn: TalkTurn, replies: readonly Reply[]): readonly Reply[] {
   const echo = echoOf(turn);
   if (echo === "") return replies;
   const [first, ...rest] = replies;
-  return first === undefined ? [echo] : [`${echo}\n${first}`, ...rest];
+  return first === undefined ? [echo] : [reworded(first, `${echo}\n${textOf(first)}`), ...rest];
 }
 
 /** What was taken from this message, so that a wrong reading is seen at once. */

@@ -2,6 +2,7 @@ import type { Assessment } from "./assess.ts";
 import type { Absorbed } from "./facts.ts";
 import type { IntentName } from "./intents.ts";
 import type { Knowledge } from "./knowledge.ts";
+import type { Reply } from "./reply.ts";
 import type { Speaker } from "./speaker.ts";
 import type { Thread } from "./thread.ts";
 import type { Understood } from "./understand.ts";
@@ -28,6 +29,6 @@ export interface TalkTurn extends Turn {
 /** What an act answers. */
 export interface Response {
   readonly thread: Thread;
-  readonly replies: readonly string[];
+  readonly replies: readonly Reply[];
   readonly erase?: boolean;
 }

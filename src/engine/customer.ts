@@ -3,6 +3,7 @@ import { assessThread } from "../conversation/assess.ts";
 import { customerChoices } from "../conversation/choices.ts";
 import { receivePicture } from "../conversation/picture.ts";
 import { whenSentence } from "../conversation/presence.ts";
+import { type Reply, textOf } from "../conversation/reply.ts";
 import { createSpeaker } from "../conversation/speaker.ts";
 import { step } from "../conversation/step.ts";
 import { newThread, type Pending, type Thread, withLine } from "../conversation/thread.ts";
@@ -15,7 +16,6 @@ import type { Hazard } from "../nameplate/reading.ts";
 import type { Outgoing } from "../outgoing.ts";
 import type { Change, InboxItem } from "../store/store.ts";
 import type { Known } from "./knowledge.ts";
-import { type Picturing, picturing } from "./pictured.ts";
 import { briefMessage, rowOf } from "./state.ts";
 import type { EngineParts, Handled } from "./types.ts";
 import { verdictGiven } from "./verdict-record.ts";
@@ -62,7 +62,7 @@ export async function answerCustomer(parts: EngineParts, found: Found): Promise<
     newId,
   );
   const cut = item.text.length > READ_CHARACTERS && answered.hazard === null && answered.replies.length > 0;
-  const replies = [
+  const replies: readonly Reply[] = [
     ...(cut ? [parts.wording.say("replies", "tooLong")] : []),
     ...answered.replies,
     ...followed.toCustomer,
@@ -84,13 +84,13 @@ export async function answerCustomer(parts: EngineParts, found: Found): Promise<
       events: followed.events,
       ...(verdict ? { verdict } : {}),
       outgoing: [
-        ...toCustomer(item.threadId, replies, followed.thread.pending, answered.picturing),
+        ...toCustomer(item.threadId, replies, followed.thread.pending),
         ...followed.outgoing,
         ...(shown ? briefMessage(before, shown, followed.thread, parts) : []),
         ...toCase,
       ],
     },
-    handled: { replies, thread: followed.thread, assessment: answered.assessment },
+    handled: { replies: replies.map(textOf), thread: followed.thread, assessment: answered.assessment },
   };
 }
 
@@ -99,12 +99,11 @@ const NO_CASE = 0;
 
 interface Answered {
   readonly thread: Thread;
-  readonly replies: readonly string[];
+  readonly replies: readonly Reply[];
   readonly erase: boolean;
   readonly assessment: Assessment;
   readonly hazard: Hazard | null;
   readonly courtesy: boolean;
-  readonly picturing: Picturing | null;
 }
 
 /** A picture without words is not talked about; one with words is both. */
@@ -119,18 +118,17 @@ function answerOf({ item, thread, known: { knowledge } }: Found): Answered {
       assessment: assessThread(seen.thread, knowledge),
       hazard: null,
       courtesy: false,
-      picturing: null,
     };
   }
-  const { understood, ...stepped } = step(thread, item, knowledge);
-  const answered = {
+  const { understood, pictures: drawn, ...stepped } = step(thread, item, knowledge);
+  const answered: Answered = {
     ...stepped,
+    replies: stepped.replies.map((text, index): Reply => {
+      const picture = drawn[index] ?? null;
+      return picture === null ? text : { text, picture };
+    }),
     hazard: understood.hazard,
     courtesy: isCourtesy(understood),
-    picturing:
-      understood.hazard === null
-        ? picturing(understood, item.text, thread.pending, stepped.thread.pending)
-        : null,
   };
   if (pictures.length === 0 || answered.erase) return answered;
   const seen = receivePicture(answered.thread, knowledge);
@@ -149,23 +147,21 @@ function isCourtesy({ intents, reading, hazard }: Understood): boolean {
   return names.includes("thanks") && names.every((name) => besideThanks.has(name));
 }
 
-/** Texts for the customer; the last one carries the buttons for what it asks, and one of them the picture. */
+/** Messages for the customer; the last one carries the buttons for what it asks. */
 export function toCustomer(
   threadId: string,
-  texts: readonly string[],
+  replies: readonly Reply[],
   pending: Pending,
-  picturing: Picturing | null = null,
 ): readonly Outgoing[] {
   const choices = customerChoices(pending).map(({ id, label }) => ({ id, label }));
-  return texts.map((text, index): Outgoing => {
-    const last = index === texts.length - 1;
-    const helps = picturing !== null && (picturing.with === "first" ? index === 0 : last);
+  return replies.map((reply, index): Outgoing => {
+    const last = index === replies.length - 1;
     return {
       lane: { kind: "customer", threadId },
       content: {
-        text,
+        text: textOf(reply),
         ...(last && choices.length > 0 ? { choices } : {}),
-        ...(helps ? { picture: picturing.picture } : {}),
+        ...(typeof reply === "string" ? {} : { picture: reply.picture }),
       },
     };
   });
@@ -184,7 +180,7 @@ function erased(parts: EngineParts, { item, version, last }: Found, answered: An
       thread: { id: item.threadId, state: "{}", version },
       outgoing: [...toCustomer(item.threadId, answered.replies, answered.thread.pending), ...told],
     },
-    handled: { replies: answered.replies, thread: newThread, assessment: answered.assessment },
+    handled: { replies: answered.replies.map(textOf), thread: newThread, assessment: answered.assessment },
   };
 }
 

@@ -1,35 +1,27 @@
-import type { Pending } from "../conversation/thread.ts";
+import type { Pictured } from "../conversation/pictured.ts";
 import type { Wording } from "../conversation/wording.ts";
 import { isNameplateRating, type RatingName } from "../nameplate/vocabulary.ts";
 import { breakersPicture } from "./breakers.ts";
+import { briefCard } from "./brief-card.ts";
 import { type DrawnRating, isDrawn, readFrom } from "./label/sample.ts";
 import { labelPicture } from "./label.ts";
 import { facePicture, mountPicture, shaftPicture } from "./mount.ts";
 import type { Picture } from "./picture.ts";
 import { placesPicture } from "./places.ts";
+import { runningCostPicture } from "./running-cost.ts";
 
-/** What a picture can help with: reading one rating, or finding the motor's label at all. */
-export type PictureSubject = RatingName | "label";
-
-/** The picture that helps to read one rating, or to find the label; null where none helps. */
-export function pictureFor(subject: PictureSubject, wording: Wording): Picture | null {
-  return subject === "label" ? placesPicture("motor", wording) : pictureForAll([subject], wording);
-}
-
-/** The picture that belongs to what the bot has just asked; null where none helps. */
-export function pictureOf(pending: Pending, wording: Wording): Picture | null {
-  switch (pending.kind) {
+/** Draws what a message names; null where no picture helps, or where it is one that this version does not know. */
+export function pictureOf(pictured: Pictured, wording: Wording): Picture | null {
+  switch (pictured.kind) {
+    case "label":
+      return placesPicture("motor", wording);
     case "ratings":
-      return pictureForAll(pending.ratings, wording);
-    case "doubt": {
-      const { also } = pending.proposal;
-      return pictureForAll(also ? [pending.rating, also.rating] : [pending.rating], wording);
-    }
-    case "number":
-      return pictureForAll(["modelNumbers"], wording);
-    case "nothing":
-    case "power-off":
-    case "erase":
+      return pictureForAll(pictured.ratings, wording);
+    case "running-cost":
+      return runningCostPicture(pictured.costs, wording);
+    case "brief":
+      return briefCard(pictured.text, pictured.urgency, wording);
+    default:
       return null;
   }
 }

@@ -1,36 +1,13 @@
-import type { Shop } from "../conversation/knowledge.ts";
-import { costOfLabel, costOfMotor, roundUsd, type Use, useOf } from "../conversation/money.ts";
+import { type CostComparison, roundUsd } from "../conversation/money.ts";
 import { SAME_COST } from "../conversation/verdict/cost.ts";
 import type { Wording } from "../conversation/wording.ts";
-import { labelTotalHp } from "../engineering/power.ts";
-import type { Assumption, RunningCost } from "../engineering/running-cost.ts";
+import type { Assumption } from "../engineering/running-cost.ts";
 import { centsFromUsd } from "../engineering/units.ts";
-import type { StockMotor } from "../matching/types.ts";
-import type { Nameplate, Site } from "../nameplate/vocabulary.ts";
 import { hatching } from "./marks.ts";
 import { type Drawing, type Picture, picture, stack } from "./picture.ts";
 import { colours, INNER, lines, MARGIN, sizes, WIDTH } from "./style.ts";
 import { element, join } from "./svg.ts";
 import { paragraph, remark, title, write } from "./writing.ts";
-
-/** A year's running of the old motor and of the new one, worked out on the same use. */
-export interface CostComparison {
-  readonly before: RunningCost;
-  readonly after: RunningCost;
-  readonly use: Use;
-}
-
-/** The two costs a verdict tells of; null when either label says too little. */
-export function compareCost(
-  { nameplate, site }: { readonly nameplate: Nameplate; readonly site: Site },
-  motor: StockMotor,
-  shop: Shop,
-): CostComparison | null {
-  const use = useOf(site, shop);
-  const before = costOfLabel(nameplate, use);
-  const after = costOfMotor(motor, use, labelTotalHp(nameplate));
-  return before && after ? { before, after, use } : null;
-}
 
 const BAR_HEIGHT = 34;
 

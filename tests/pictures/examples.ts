@@ -3,6 +3,7 @@ import { fileURLToPath } from "node:url";
 import { parseMotors } from "../../src/catalogue/motors-csv.ts";
 import { loadContent } from "../../src/content.ts";
 import { assessThread } from "../../src/conversation/assess.ts";
+import { type CostComparison, costsOf } from "../../src/conversation/money.ts";
 import { briefOf } from "../../src/desk/brief.ts";
 import { breakersPicture } from "../../src/pictures/breakers.ts";
 import { briefCard } from "../../src/pictures/brief-card.ts";
@@ -11,7 +12,7 @@ import { labelPicture, numberedLabel } from "../../src/pictures/label.ts";
 import { facePicture, mountPicture, shaftPicture } from "../../src/pictures/mount.ts";
 import type { Picture } from "../../src/pictures/picture.ts";
 import { placesPicture } from "../../src/pictures/places.ts";
-import { type CostComparison, compareCost, runningCostPicture } from "../../src/pictures/running-cost.ts";
+import { runningCostPicture } from "../../src/pictures/running-cost.ts";
 import { knowledge, say } from "../conversation/knowledge.ts";
 
 const root = (path: string) => fileURLToPath(new URL(`../../${path}`, import.meta.url));
@@ -28,9 +29,10 @@ export const read = {
 export function comparison(site = {}): CostComparison {
   const { motors } = parseMotors(readFileSync(root("data/motors.csv"), "utf8"));
   const motor = motors.find(({ label, efficiencyPct }) => label.hp === 1.5 && efficiencyPct !== undefined);
-  const found = motor && compareCost({ ...read, site }, motor, knowledge.shop);
-  if (!found) throw new Error("the demo stock has no 1.5 hp motor with an efficiency");
-  return found;
+  if (!motor) throw new Error("the demo stock has no 1.5 hp motor with an efficiency");
+  const { use, before, after } = costsOf({ ...read, site }, motor, knowledge.shop);
+  if (!before || !after) throw new Error("the label or the stock says too little");
+  return { use, before, after };
 }
 
 export function briefText(urgency: "danger" | "ready-to-confirm", ...messages: readonly string[]): string {

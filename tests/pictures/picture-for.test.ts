@@ -1,12 +1,11 @@
 import { describe, expect, test } from "vitest";
-import type { Pending } from "../../src/conversation/thread.ts";
+import type { Pictured } from "../../src/conversation/pictured.ts";
 import { type RatingName, ratingNames } from "../../src/nameplate/vocabulary.ts";
-import { pictureFor, pictureOf } from "../../src/pictures/picture-for.ts";
-import { knowledge, say } from "../conversation/knowledge.ts";
-import { wording } from "./examples.ts";
+import { pictureOf } from "../../src/pictures/picture-for.ts";
+import { comparison, wording } from "./examples.ts";
 
-const alt = (pending: Pending) => pictureOf(pending, wording)?.alt;
-const asking = (...ratings: readonly RatingName[]): Pending => ({ kind: "ratings", ratings });
+const alt = (pictured: Pictured) => pictureOf(pictured, wording)?.alt;
+const asking = (...ratings: readonly RatingName[]): Pictured => ({ kind: "ratings", ratings });
 
 describe("the picture that goes with a question", () => {
   test("shows where on the label the asked-for ratings stand", () => {
@@ -30,34 +29,21 @@ describe("the picture that goes with a question", () => {
 
   test("shows where the pump's own model is", () => expect(alt(asking("pumpModel"))).toMatch(/strainer pot/));
 
-  test("shows the doubted entry again, and both of two exchanged ones", () => {
-    const proposal = { rating: "hp", value: 1.5 } as const;
-    expect(alt({ kind: "doubt", rating: "hp", proposal })).toMatch(/horsepower\.$/);
-    const also = { rating: "serviceFactor", value: 1.1 } as const;
-    expect(alt({ kind: "doubt", rating: "hp", proposal: { ...proposal, also } })).toMatch(
-      /horsepower, service factor/,
-    );
-  });
-
-  test("is none where none helps, least of all in danger", () => {
-    expect(pictureOf({ kind: "nothing" }, wording)).toBeNull();
-    expect(pictureOf({ kind: "power-off", hazard: "shock" }, wording)).toBeNull();
-    expect(pictureOf({ kind: "erase" }, wording)).toBeNull();
-    expect(pictureOf(asking("pricePerKwh"), wording)).toBeNull();
-  });
-
-  test("comes with what the bot asks in a talk", () => {
-    const first = say("hi, my pool pump motor died, 1.5 hp").at(-1)!;
-    expect(first.thread.pending.kind).toBe("ratings");
-    expect(pictureOf(first.thread.pending, knowledge.wording)).not.toBeNull();
-  });
+  test("is none where none helps", () => expect(pictureOf(asking("pricePerKwh"), wording)).toBeNull());
 });
 
 test("every rating of a label and every fact of the place but use and price has a picture", () => {
-  const without = ratingNames.filter((rating) => pictureFor(rating, wording) === null);
+  const without = ratingNames.filter((rating) => pictureOf(asking(rating), wording) === null);
   expect(without).toEqual(["pricePerKwh", "hoursPerDay"]);
 });
 
-test("where the label is has a picture of its own", () => {
-  expect(pictureFor("label", wording)?.alt).toMatch(/motor's side/);
+test("where the label is, the running cost and the brief have pictures of their own", () => {
+  expect(alt({ kind: "label" })).toMatch(/motor's side/);
+  expect(alt({ kind: "running-cost", costs: comparison() })).toMatch(/your motor now about \$950/);
+  expect(alt({ kind: "brief", text: "HEAD\nHas: 1.5 hp", urgency: "pump-down" })).toMatch(/Has: 1\.5 hp/);
+});
+
+test("a picture that an earlier or later version named is left out, not an error", () => {
+  expect(pictureOf(JSON.parse('["hp"]'), wording)).toBeNull();
+  expect(pictureOf(JSON.parse('{"kind":"hologram"}'), wording)).toBeNull();
 });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { compareCost, runningCostPicture } from "../../src/pictures/running-cost.ts";
+import { costsOf } from "../../src/conversation/money.ts";
+import { runningCostPicture } from "../../src/pictures/running-cost.ts";
 import { colours } from "../../src/pictures/style.ts";
 import { knowledge } from "../conversation/knowledge.ts";
 import { comparison, read, wording } from "./examples.ts";
@@ -54,9 +55,12 @@ describe("running cost as bars", () => {
     expect(words(picture)).toEqual(expect.arrayContaining(["your motor now", "the new motor"]));
   });
 
-  test("is not drawn when a label says too little", () => {
+  test("leaves out the cost of a label that says too little", () => {
     const motor = knowledge.catalogue.motors[0]!;
-    expect(compareCost({ nameplate: { hp: 1.5 }, site: {} }, motor, knowledge.shop)).toBeNull();
-    expect(compareCost(read, { ...motor, label: {} }, knowledge.shop)).toBeNull();
+    expect(Object.keys(costsOf({ nameplate: { hp: 1.5 }, site: {} }, motor, knowledge.shop))).toEqual([
+      "use",
+      "after",
+    ]);
+    expect(Object.keys(costsOf(read, { ...motor, label: {} }, knowledge.shop))).toEqual(["use", "before"]);
   });
 });

@@ -1,7 +1,7 @@
 import { InputFile } from "grammy";
 import type { Message } from "grammy/types";
-import type { Pictured } from "../../outgoing.ts";
-import { pictureFor, pictureOf } from "../../pictures/picture-for.ts";
+import type { Pictured } from "../../conversation/pictured.ts";
+import { pictureOf } from "../../pictures/picture-for.ts";
 import { PictureError, renderPng } from "../../pictures/render.ts";
 import { describe, failureOf } from "./failures.ts";
 import type { Station } from "./station.ts";
@@ -19,8 +19,7 @@ export async function sendPicture(
   chat: number,
   of: Pictured,
 ): Promise<readonly Message[]> {
-  const picture =
-    of === "label" ? pictureFor(of, wording) : pictureOf({ kind: "ratings", ratings: of }, wording);
+  const picture = pictureOf(of, wording);
   if (picture === null) return [];
   try {
     const file = new InputFile(renderPng(picture), "picture.png");

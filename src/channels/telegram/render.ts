@@ -1,5 +1,6 @@
 import type { InlineKeyboardButton } from "grammy/types";
-import { type Attachment, type Choice, type Content, fitsChoice, type Pictured } from "../../outgoing.ts";
+import type { Pictured } from "../../conversation/pictured.ts";
+import { type Attachment, type Choice, type Content, fitsChoice } from "../../outgoing.ts";
 import { escapeHtml, fitText, splitText, withBoldHead } from "./text.ts";
 
 /** One call that shows a part of a message. */

@@ -1,10 +1,17 @@
 import { namedRating } from "../../nameplate/named-rating.ts";
+import { pictureOfQuestion } from "../pictured.ts";
+import type { Reply } from "../reply.ts";
 import type { TalkTurn } from "../turn.ts";
 
-/** "What is SF?": the word asked about, else what was just asked for, else where the label is. */
-export function explain({ text, thread, speaker, knowledge }: TalkTurn): string {
+/** "What is SF?": the word asked about, else what was just asked for, else where the label is; in words and drawn. */
+export function explain({ text, thread, speaker, knowledge }: TalkTurn): Reply {
+  const named = namedRating(text);
   const asked = thread.pending.kind === "ratings" ? thread.pending.ratings[0] : undefined;
-  const rating = namedRating(text) ?? asked;
+  const rating = named ?? asked;
   const known = rating !== undefined && knowledge.wording.has("explain", rating);
-  return speaker.say("explain", known ? rating : "general");
+  const picture =
+    named === undefined
+      ? (pictureOfQuestion(thread.pending) ?? ({ kind: "label" } as const))
+      : ({ kind: "ratings", ratings: [named] } as const);
+  return { text: speaker.say("explain", known ? rating : "general"), picture };
 }

@@ -1,6 +1,7 @@
 import { ratings } from "../../nameplate/vocabulary.ts";
 import { toDesk } from "../cases.ts";
 import type { IntentName } from "../intents.ts";
+import type { Reply } from "../reply.ts";
 import { showFacts } from "../speaker.ts";
 import type { Thread } from "../thread.ts";
 import type { TalkTurn } from "../turn.ts";
@@ -12,7 +13,7 @@ import { price, savings } from "./money.ts";
 import { bigger, otherSpeeds } from "./options.ts";
 
 /** Answers one kind of question beside the main line; undefined when it has nothing to say here. */
-export type Answer = (turn: TalkTurn) => string | undefined;
+export type Answer = (turn: TalkTurn) => Reply | undefined;
 
 /** In this order; a message may be answered by more than one. */
 const answers: readonly (readonly [IntentName, Answer])[] = [
@@ -33,20 +34,20 @@ const answers: readonly (readonly [IntentName, Answer])[] = [
 const ANSWERED_TOGETHER = 2;
 
 /** Answers the message's own questions; asking for a person also puts the thread on the desk. */
-export function sideAnswers(turn: TalkTurn): { readonly thread: Thread; readonly texts: readonly string[] } {
-  const texts = answers
+export function sideAnswers(turn: TalkTurn): { readonly thread: Thread; readonly replies: readonly Reply[] } {
+  const replies = answers
     .filter(([intent]) => turn.wants(intent))
     .map(([, answer]) => answer(turn))
-    .filter((text) => text !== undefined)
+    .filter((reply) => reply !== undefined)
     .slice(0, ANSWERED_TOGETHER);
   if (!turn.wants("person")) {
     const other =
-      texts.length === 0 && asksSomethingElse(turn) ? [turn.speaker.say("replies", "forDesk")] : [];
-    return { thread: turn.thread, texts: [...texts, ...other] };
+      replies.length === 0 && asksSomethingElse(turn) ? [turn.speaker.say("replies", "forDesk")] : [];
+    return { thread: turn.thread, replies: [...replies, ...other] };
   }
   const urgent = turn.thread.case.state !== "none" && turn.thread.case.reason === "danger";
   const text = turn.speaker.say("replies", urgent ? "person.danger" : "person", { when: turn.when });
-  return { thread: toDesk(turn.thread, "asked-for-person"), texts: [text, ...texts] };
+  return { thread: toDesk(turn.thread, "asked-for-person"), replies: [text, ...replies] };
 }
 
 const smallTalk: ReadonlySet<IntentName> = new Set(["greeting", "thanks", "other"]);

@@ -1,5 +1,6 @@
 import type { NumberOnRecord } from "../../catalogue/numbers-on-record.ts";
 import type { Knowledge } from "../../conversation/knowledge.ts";
+import type { Reply } from "../../conversation/reply.ts";
 import type { Thread, Urgency } from "../../conversation/thread.ts";
 import type { Content } from "../../outgoing.ts";
 import type { StaffMember } from "../../staff.ts";
@@ -58,8 +59,8 @@ export type Decision =
       readonly kind: "done";
       readonly case: DeskCase;
       readonly thread: Thread;
-      /** Texts for the customer, in order: the only way from the desk to the customer. */
-      readonly toCustomer: readonly string[];
+      /** For the customer, in order: the only way from the desk to the customer. */
+      readonly toCustomer: readonly Reply[];
       /** For all who look at this case. */
       readonly toCase: readonly Content[];
       readonly events: readonly CaseEvent[];

@@ -36,6 +36,21 @@ test("a rating that is asked about is shown on the label before it is explained"
   expect(explained!.text).toMatch(/service factor/i);
 });
 
+test("the verdict's running costs come with their bars, and what they show in words", async () => {
+  const { world } = await openTown();
+  const ada = world.addUser({ first_name: "Ada" });
+  ada.says("HP 1.5 SF 1.1 115/230 V 19.2/9.6 A FR 56Y 3450 rpm 60 hz 1 ph, double breaker");
+  await world.quiet();
+  const seen = ada.sees();
+  const bars = seen.findIndex(({ kind }) => kind === "photo");
+  // 230 V x 9.6 A x 0.85 = 1.877 kW; x 8 h x 365 = 5480 kWh; x $0.1729 = $948, told as $950 (worked by hand).
+  expect(seen[bars]!.text).toMatch(
+    /your motor now about \$950.*8 h a day.*17\.3 ¢ per kWh.*power factor 0\.85/,
+  );
+  expect(seen[bars + 1]!.text).toMatch(/Running it 8 h a day at 17\.3 ¢\/kWh/);
+  expect(seen.filter(({ kind }) => kind === "photo")).toHaveLength(1);
+});
+
 test("danger is answered without any picture", async () => {
   const { world } = await openTown();
   const ada = world.addUser({ first_name: "Ada" });
