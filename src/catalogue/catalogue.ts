@@ -19,6 +19,12 @@ export function pumpByModel(catalogue: Catalogue, model: string): Pump | undefin
   );
 }
 
+/** The spare with this stock number, ignoring case, spaces and hyphens. */
+export function spareBySku({ spares }: Catalogue, sku: string): Spare | undefined {
+  const wanted = plainNumber(sku);
+  return spares.find((spare) => plainNumber(spare.sku) === wanted);
+}
+
 /** A part that was called for; `spare` is undefined when the shop lists none that fits. */
 export interface SpareLine {
   readonly kind: SpareKind;

@@ -1,6 +1,7 @@
 import type { Place } from "../catalogue/number-search.ts";
 import type { Certainty, Doubt, Hazard } from "../nameplate/reading.ts";
 import type { RatingName, RatingValue } from "../nameplate/vocabulary.ts";
+import type { PartEdit } from "./parts-list.ts";
 
 /** What a deduction rests on: the pump's need or a stocked twin (somebody checks it), or a breaker that leaves no choice. */
 export type Ground = "pump" | "number" | "breaker";
@@ -93,6 +94,8 @@ export interface Thread {
   /** What the last verdict said; a new one is sent only when this changes. */
   readonly answered: string | null;
   readonly case: ThreadCase;
+  /** What the desk changed of the parts list, as the case has it. */
+  readonly partEdits: readonly PartEdit[];
   /** The last lines, oldest first, at most {@link KEPT_LINES}. */
   readonly lines: readonly Line[];
 }
@@ -111,6 +114,7 @@ export const newThread: Thread = {
   planning: false,
   answered: null,
   case: { state: "none" },
+  partEdits: [],
   lines: [],
 };
 

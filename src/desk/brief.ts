@@ -6,23 +6,22 @@ import { costOfLabel, costOfMotor, roundUsd, useOf } from "../conversation/money
 import { createSpeaker, showFact, showFacts, terms } from "../conversation/speaker.ts";
 import type { Thread } from "../conversation/thread.ts";
 import { asOfText, motorName, priceText, stockText } from "../conversation/verdict/motor.ts";
-import { spareTexts } from "../conversation/verdict/parts.ts";
 import type { Wording } from "../conversation/wording.ts";
 import { motorCircuit } from "../engineering/circuits.ts";
 import { labelTotalHp } from "../engineering/power.ts";
 import { centsFromUsd } from "../engineering/units.ts";
 import { decisiveFinding } from "../matching/explain.ts";
 import { judgeMotor } from "../matching/match.ts";
-import { changeItems } from "../matching/parts.ts";
 import type { JudgedMotor } from "../matching/types.ts";
 import { isRatingName, ratings } from "../nameplate/vocabulary.ts";
 import type { DeskTurn } from "./acts/act.ts";
 import type { DeskCase } from "./case.ts";
+import { editLine, parcelTexts, partsOfCase, unsettledText } from "./parts.ts";
 
 /** A brief is read on a phone: longer ones are cut at a line. */
 export const BRIEF_CHARACTERS = 1500;
 
-type BriefedCase = Pick<DeskCase, "urgency" | "reason" | "offered">;
+type BriefedCase = Pick<DeskCase, "urgency" | "reason" | "offered" | "partEdits">;
 
 /** What staff need to pick a thread up cold, one phone screen; with the evidence of any number on record. */
 export function briefOf(
@@ -36,8 +35,10 @@ export function briefOf(
     ...headLines(open, thread, wording),
     ...labelLines(thread, assessment, wording),
     ...motorLines(assessment, knowledge),
-    ...recordLines(assessment, knowledge, numbers),
     ...(open.offered === null ? [] : [wording.say("brief", "offered", { sku: open.offered })]),
+    ...changeLines(open, assessment, knowledge),
+    ...moneyLines(assessment, knowledge),
+    ...recordLines(assessment, knowledge, numbers),
     ...openLines(assessment, wording),
     ...lastWords(thread, wording),
   ];
@@ -89,10 +90,6 @@ function motorLines(assessment: Assessment, knowledge: Knowledge): readonly stri
   }
   const why = decisiveFinding(best);
   const others = match.motors.slice(1, 3).map(({ motor }) => motor.sku);
-  const jobs = changeItems(best).map(
-    ({ key, values, need }) =>
-      `${speaker.say("work", key, values)}${need === "optional" ? " (optional)" : ""}`,
-  );
   return [
     speaker.say("brief", `fits.${best.verdict}`, {
       motor: motorName(best.motor),
@@ -101,22 +98,40 @@ function motorLines(assessment: Assessment, knowledge: Knowledge): readonly stri
     }),
     ...(why ? [speaker.say("brief", "why", { reason: speaker.say("reasons", why.reason, why.values) })] : []),
     ...(others.length > 0 ? [speaker.say("brief", "next", { motors: others.join(", ") })] : []),
-    ...(best.verdict === "undecided" ? [] : [speaker.say("brief", "work", { work: jobs.join("; ") })]),
-    ...partLines(best, assessment, knowledge),
-    asOfText(knowledge.catalogue, speaker),
-    ...costLine(best, assessment, knowledge),
-    ...circuitLine(best, wording),
   ];
 }
 
-function partLines(
-  best: JudgedMotor,
-  assessment: Assessment,
-  { catalogue, wording }: Knowledge,
-): readonly string[] {
-  if (best.verdict === "undecided") return [];
-  const listed = spareTexts(best, assessment, catalogue, createSpeaker(wording, terms));
-  return listed.length > 0 ? [wording.say("brief", "parts", { parts: listed.join("; ") })] : [];
+/** What the motor takes: what there is to do, what goes into the parcel, and what staff changed of that. */
+function changeLines(open: BriefedCase, assessment: Assessment, knowledge: Knowledge): readonly string[] {
+  const { wording } = knowledge;
+  const speaker = createSpeaker(wording, terms);
+  const list = partsOfCase(open, assessment, knowledge);
+  // Parts that were told apart by hand stand in the parcel only.
+  const edited = new Set(list.ruled.flatMap(({ work, edit }) => (edit ? work : [])));
+  const work = list.items
+    .filter((item) => !edited.has(item))
+    .map(({ key, values, need }) => {
+      const text = speaker.say("work", key, values);
+      return need === "optional" ? speaker.say("brief", "work.optional", { work: text }) : text;
+    });
+  const parts = parcelTexts(list, speaker);
+  const edits = open.partEdits.map((edit) => editLine(edit, speaker));
+  return [
+    ...(work.length > 0 ? [speaker.say("brief", "work", { work: work.join("; ") })] : []),
+    ...(parts.length > 0 ? [speaker.say("brief", "parts", { parts: parts.join("; ") })] : []),
+    ...(edits.length > 0 ? [speaker.say("brief", "partEdits", { edits: edits.join("; ") })] : []),
+    ...list.unsettled.map((one) => unsettledText(one, speaker)),
+  ];
+}
+
+function moneyLines(assessment: Assessment, knowledge: Knowledge): readonly string[] {
+  const best = assessment.match?.motors[0];
+  if (!best) return [];
+  return [
+    asOfText(knowledge.catalogue, createSpeaker(knowledge.wording, terms)),
+    ...costLine(best, assessment, knowledge),
+    ...circuitLine(best, knowledge.wording),
+  ];
 }
 
 function costLine(

@@ -1,3 +1,4 @@
+import type { PartEdit } from "../conversation/parts-list.ts";
 import type { CaseReason, Thread, Urgency } from "../conversation/thread.ts";
 import type { Finding } from "../matching/types.ts";
 import type { Hazard } from "../nameplate/reading.ts";
@@ -47,6 +48,10 @@ export interface DeskCase {
   readonly offered: string | null;
   /** The motor the rules put first, by stock number; null while none fits or nothing is decided. */
   readonly fits: string | null;
+  /** What staff changed of the parts list, laid over what the rules call for. */
+  readonly partEdits: readonly PartEdit[];
+  /** Of these, what no longer suits the verdict: sentences for staff. */
+  readonly partsAgain: readonly string[];
   /** The motor that was sold, and what the rules said of it then; null when none was. */
   readonly sale: Sale | null;
   /** One line on what the customer has and what fits, for lists and titles. */
@@ -64,6 +69,8 @@ export const eventKinds = [
   "noted",
   "corrected",
   "offered",
+  "parts",
+  "confirmed",
   "handed-back",
   "cleared",
   "ranked",
@@ -85,9 +92,13 @@ export interface CaseEvent {
 }
 
 /** The thread with its mirror of the case: what `step` must know of the desk. */
-export function mirrored(thread: Thread, { standing, urgency, reason }: DeskCase): Thread {
+export function mirrored(thread: Thread, { standing, urgency, reason, partEdits }: DeskCase): Thread {
   const open = standing.state === "waiting" || standing.state === "taken";
-  return { ...thread, case: open ? { state: standing.state, urgency, reason } : { state: "none" } };
+  return {
+    ...thread,
+    partEdits,
+    case: open ? { state: standing.state, urgency, reason } : { state: "none" },
+  };
 }
 
 /** A new case, waiting from `at` (ISO instant). Brief and headline follow when it is presented. */
@@ -106,6 +117,8 @@ export function openedCase(
     alerted: null,
     offered: null,
     fits: null,
+    partEdits: [],
+    partsAgain: [],
     sale: null,
     headline: "",
     brief: "",

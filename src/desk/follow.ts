@@ -58,7 +58,8 @@ export function follow(turn: CustomerTurn, last: DeskCase | undefined, newId: nu
   const called = callOut(turn, placed.case);
   return {
     case: called.case,
-    thread,
+    // Who starts over sets the label aside; what the desk has changed stays with the case.
+    thread: { ...thread, partEdits: called.case.partEdits },
     toCustomer,
     toCase: [...placed.toCase, ...passedOn(turn, placed.case), ...called.toCase],
     outgoing: called.outgoing,

@@ -1,6 +1,6 @@
 import { DateTime } from "luxon";
 import type { Assessment } from "../conversation/assess.ts";
-import { showFacts } from "../conversation/speaker.ts";
+import { createSpeaker, showFacts } from "../conversation/speaker.ts";
 import type { Thread } from "../conversation/thread.ts";
 import type { Wording } from "../conversation/wording.ts";
 import type { RatingName } from "../nameplate/vocabulary.ts";
@@ -9,6 +9,7 @@ import type { DeskTurn } from "./acts/act.ts";
 import { ageInWords } from "./age.ts";
 import { briefOf } from "./brief.ts";
 import type { CaseEvent, DeskCase } from "./case.ts";
+import { partsOfCase, unsettledText } from "./parts.ts";
 import { type ButtonAct, choiceIdOf } from "./staff-line.ts";
 
 /** The case with brief and headline as they now are. */
@@ -19,10 +20,14 @@ export function presented(
   known: Pick<DeskTurn, "knowledge" | "numbers">,
 ): DeskCase {
   const best = assessment.match?.motors[0];
+  const { wording } = known.knowledge;
+  const { unsettled } = partsOfCase(open, assessment, known.knowledge);
+  const speaker = createSpeaker(wording, []);
   return {
     ...open,
+    partsAgain: unsettled.map((one) => unsettledText(one, speaker)),
     fits: best === undefined || best.verdict === "undecided" ? null : best.motor.sku,
-    headline: headlineOf(assessment, known.knowledge.wording),
+    headline: headlineOf(assessment, wording),
     brief: briefOf(open, thread, assessment, known),
   };
 }
@@ -117,6 +122,10 @@ export function choicesNow(open: DeskCase, thread: Thread, wording: Wording): re
         );
       return [
         button({ kind: "hand-back" }, wording.say("desk", "choice.back")),
+        button({ kind: "show-parts" }, wording.say("desk", "choice.parts")),
+        ...(motor === null
+          ? []
+          : [button({ kind: "confirm" }, wording.say("desk", "choice.confirm", { sku: motor }))]),
         ...(motor === null
           ? []
           : [

@@ -51,6 +51,12 @@ const commands: Readonly<Record<string, ((rest: string) => StaffLine) | undefine
       const [sku, why] = firstWord(rest);
       return sku === "" || why === "" ? unclear("offer") : act({ kind: "offer", sku, why });
     },
+    parts: bare({ kind: "show-parts" }),
+    part: (rest: string) => {
+      const [how, what] = firstWord(rest);
+      return what === "" ? unclear("part") : partLine(how.toLowerCase(), what);
+    },
+    confirm: bare({ kind: "confirm" }),
     close: (rest: string) => {
       const [word, sku] = firstWord(rest);
       const outcome = word.toLowerCase();
@@ -69,13 +75,35 @@ const commands: Readonly<Record<string, ((rest: string) => StaffLine) | undefine
   },
 );
 
+const partWords = {
+  needed: "needed",
+  optional: "optional",
+  drop: "dropped",
+  undo: "as-ruled",
+} as const;
+
+function partLine(how: string, what: string): StaffLine {
+  if (how === "add") {
+    const [sku, note] = firstWord(what);
+    return act({ kind: "add-part", part: { sku }, note });
+  }
+  if (how === "other") {
+    const colon = what.indexOf(": ");
+    const words = (colon < 0 ? what : what.slice(0, colon)).trim();
+    const note = colon < 0 ? "" : what.slice(colon + 1).trim();
+    return words === "" ? unclear("part") : act({ kind: "add-part", part: { words }, note });
+  }
+  const to = Object.entries(partWords).find(([word]) => word === how)?.[1];
+  return to === undefined ? unclear("part") : act({ kind: "edit-part", part: what, to });
+}
+
 function firstWord(text: string): readonly [string, string] {
   const [, first = "", rest = ""] = /^(\S*)\s*([\s\S]*)$/.exec(text) ?? [];
   return [first, rest.trim()];
 }
 
 /** An act without free text, in the words of a button. */
-export type ButtonAct = Exclude<Act, { kind: "tell" | "note" | "correct" | "offer" }>;
+export type ButtonAct = Exclude<Act, { kind: "tell" | "note" | "correct" | "offer" | "add-part" }>;
 
 /** A button's id: the case's number and the act as staff would type it. */
 export function choiceIdOf(caseId: number, made: ButtonAct): string {
@@ -86,7 +114,14 @@ function wordsOf(made: ButtonAct): string {
   switch (made.kind) {
     case "take":
     case "reopen":
+    case "confirm":
       return made.kind;
+    case "show-parts":
+      return "parts";
+    case "edit-part": {
+      const word = Object.entries(partWords).find(([, to]) => to === made.to)?.[0] ?? "";
+      return `part ${word} ${made.part}`;
+    }
     case "take-over":
       return "takeover";
     case "hand-back":
@@ -112,6 +147,7 @@ export function actOfChoice(id: string): { readonly caseId: number; readonly act
     case "note":
     case "correct":
     case "offer":
+    case "add-part":
       return null;
     default:
       return { caseId: Number(number), act: made };

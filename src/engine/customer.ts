@@ -16,7 +16,7 @@ import type { Hazard } from "../nameplate/reading.ts";
 import type { Outgoing } from "../outgoing.ts";
 import type { Change, InboxItem } from "../store/store.ts";
 import type { Known } from "./knowledge.ts";
-import { briefMessage, rowOf } from "./state.ts";
+import { briefMessage, partsMessage, rowOf } from "./state.ts";
 import type { EngineParts, Handled } from "./types.ts";
 import { verdictGiven } from "./verdict-record.ts";
 
@@ -86,7 +86,9 @@ export async function answerCustomer(parts: EngineParts, found: Found): Promise<
       outgoing: [
         ...toCustomer(item.threadId, replies, followed.thread.pending),
         ...followed.outgoing,
-        ...(shown ? briefMessage(before, shown, followed.thread, parts) : []),
+        ...(shown
+          ? [...partsMessage(before, shown, parts), ...briefMessage(before, shown, followed.thread, parts)]
+          : []),
         ...toCase,
       ],
     },

@@ -5,7 +5,7 @@ import type { Outgoing } from "../outgoing.ts";
 import type { CaseRow, Change } from "../store/store.ts";
 import { toCustomer } from "./customer.ts";
 import type { Known } from "./knowledge.ts";
-import { briefMessage, caseOf, rowOf, threadOf } from "./state.ts";
+import { briefMessage, caseOf, partsMessage, rowOf, threadOf } from "./state.ts";
 import type { EngineParts, StaffAnswer, StaffItem } from "./types.ts";
 
 /** An act decided: the answer, and one change for the store. */
@@ -29,11 +29,12 @@ export async function actOnCase(
   const answer: StaffAnswer = { done: decision.kind === "done", answer: decision.answer };
   const acted = { id: item.id, caseId: item.caseId, ...answer };
   if (decision.kind === "refused") return { answer, change: { at: item.at, acted, outgoing: [] } };
+  const { choices } = decision;
 
   const { thread } = decision;
   const shown = presented(decision.case, thread, assessThread(thread, known.knowledge), known);
   return {
-    answer,
+    answer: choices.length > 0 ? { ...answer, choices } : answer,
     change: {
       at: item.at,
       acted,
@@ -54,6 +55,7 @@ export async function actOnCase(
       outgoing: [
         ...toCustomer(row.threadId, decision.toCustomer, thread.pending),
         ...decision.toCase.map((content): Outgoing => ({ lane: { kind: "case", caseId: row.id }, content })),
+        ...partsMessage(open, shown, parts),
         ...briefMessage(open, shown, thread, parts),
       ],
     },

@@ -17,6 +17,8 @@ const addedLater = {
   alerted: null,
   offered: null,
   fits: null,
+  partEdits: [],
+  partsAgain: [],
   sale: null,
   headline: "",
 } as const;
@@ -32,6 +34,18 @@ export function rowOf(open: DeskCase): CaseRow {
 }
 
 export const eventOf = (row: EventRow): CaseEvent => ({ ...row, kind: row.kind as EventKind });
+
+/** A word to staff when something they changed of the parts list has just come not to suit the verdict. */
+export function partsMessage(
+  before: DeskCase | undefined,
+  after: DeskCase,
+  { wording }: Pick<EngineParts, "wording">,
+): readonly Outgoing[] {
+  const fresh = after.partsAgain.filter((sentence) => !before?.partsAgain.includes(sentence));
+  if (fresh.length === 0) return [];
+  const text = wording.say("desk", "case.partsAgain", { sentences: fresh.join(" ") });
+  return [{ lane: { kind: "case", caseId: after.id }, content: { text } }];
+}
 
 /** The brief for the case's lane, when staff should see it again. */
 export function briefMessage(

@@ -6,7 +6,7 @@ import type { Understand } from "../conversation/understand.ts";
 import type { Wording } from "../conversation/wording.ts";
 import type { Act } from "../desk/acts/act.ts";
 import type { DeskHours } from "../desk/hours.ts";
-import type { Content } from "../outgoing.ts";
+import type { Choice, Content } from "../outgoing.ts";
 import type { StaffMember } from "../staff.ts";
 import type { InboxItem, Store } from "../store/store.ts";
 import type { Limits } from "./limits.ts";
@@ -53,6 +53,8 @@ export interface StaffAnswer {
   readonly done: boolean;
   /** For the one who acted. Not in the outbox: shown at once, where the act was made. */
   readonly answer: string;
+  /** What that person may want to do next; none when an act that came twice is answered again. */
+  readonly choices?: readonly Choice[];
 }
 
 /** One message, one act, one tick: one transaction each. Those of one customer run one after the other. */

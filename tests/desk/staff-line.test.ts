@@ -65,6 +65,14 @@ describe("acts in words", () => {
     ["/note > not for the customer", { kind: "note", text: "> not for the customer" }],
     ["/fix sf 1.65", { kind: "correct", text: "sf 1.65" }],
     ["/offer AB-1 because\nit is here", { kind: "offer", sku: "AB-1", why: "because\nit is here" }],
+    ["/parts", { kind: "show-parts" }],
+    ["/part drop gasket", { kind: "edit-part", part: "gasket", to: "dropped" }],
+    ["/part Optional shaft seal", { kind: "edit-part", part: "shaft seal", to: "optional" }],
+    ["/part needed AB-1", { kind: "edit-part", part: "AB-1", to: "needed" }],
+    ["/part undo gasket", { kind: "edit-part", part: "gasket", to: "as-ruled" }],
+    ["/part add AB-1 theirs: torn", { kind: "add-part", part: { sku: "AB-1" }, note: "theirs: torn" }],
+    ["/part other two clamps: torn", { kind: "add-part", part: { words: "two clamps" }, note: "torn" }],
+    ["/confirm", { kind: "confirm" }],
     ["/close sold AB-1", { kind: "close", outcome: "sold", sku: "AB-1" }],
     ["/close no-reply", { kind: "close", outcome: "no-reply", sku: null }],
     ["/urgency planning", { kind: "rank", urgency: "planning" }],
@@ -81,6 +89,10 @@ describe("acts in words", () => {
     ["/urgency soon", { kind: "unclear", problem: "rank", words: "soon" }],
     ["/offer AB-1", { kind: "unclear", problem: "offer" }],
     ["/fix", { kind: "unclear", problem: "fix" }],
+    ["/part", { kind: "unclear", problem: "part" }],
+    ["/part gasket", { kind: "unclear", problem: "part" }],
+    ["/part lose gasket", { kind: "unclear", problem: "part" }],
+    ["/part other : torn", { kind: "unclear", problem: "part" }],
     ["/tell him", { kind: "unclear", problem: "command" }],
     ["/constructor", { kind: "unclear", problem: "command" }],
     ["/__proto__ x", { kind: "unclear", problem: "command" }],
@@ -100,6 +112,11 @@ describe("buttons", () => {
     ...urgencies.map((urgency) => ({ kind: "rank", urgency }) as const),
     ...outcomes.map((outcome) => ({ kind: "close", outcome, sku: null }) as const),
     { kind: "close", outcome: "sold", sku: "AB-1" },
+    { kind: "show-parts" },
+    { kind: "confirm" },
+    ...(["needed", "optional", "dropped", "as-ruled"] as const).map(
+      (to) => ({ kind: "edit-part", part: "shaft-seal", to }) as const,
+    ),
   ];
   test("say the same when pressed as when shown", () => {
     for (const act of acts) expect(actOfChoice(choiceIdOf(12, act))).toEqual({ caseId: 12, act });
@@ -115,6 +132,8 @@ describe("buttons", () => {
     "12/note hi",
     "12/offer AB-1 why",
     "12/fix sf 1",
+    "12/part add AB-1",
+    "12/part other clamps",
     "-1/take",
   ])("%j is none of ours", (id) => {
     expect(actOfChoice(id)).toBeNull();
@@ -129,7 +148,7 @@ describe("buttons", () => {
         ),
         (id) => {
           const kind = actOfChoice(id)?.act.kind;
-          expect(["tell", "note", "offer", "correct"]).not.toContain(kind);
+          expect(["tell", "note", "offer", "correct", "add-part"]).not.toContain(kind);
         },
       ),
       { seed: 5, numRuns: 2000 },

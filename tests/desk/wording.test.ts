@@ -53,7 +53,8 @@ test("no text of the desk is left over", () => {
   const texts = JSON.parse(
     readFileSync(fileURLToPath(new URL("../../intents/answers/desk.json", import.meta.url)), "utf8"),
   ) as Record<string, string>;
-  const composed = /^(outcome|needs|history|state|verdict|refused|unclear|answer\.closed|choice)\./;
+  const composed =
+    /^(outcome|needs|history|state|verdict|part\.is|part|choice\.part|refused|unclear|answer\.closed|choice)\./;
   const unused = Object.keys(texts).filter((key) => {
     if (code.includes(`"${key}"`)) return false;
     const rest = key.replace(composed, "");

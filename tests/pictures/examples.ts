@@ -38,7 +38,7 @@ export function comparison(site = {}): CostComparison {
 export function briefText(urgency: "danger" | "ready-to-confirm", ...messages: readonly string[]): string {
   const thread = say(...messages).at(-1)!.thread;
   const reason = urgency === "danger" ? "danger" : "verdict-ready";
-  return briefOf({ urgency, reason, offered: null }, thread, assessThread(thread, knowledge), {
+  return briefOf({ urgency, reason, offered: null, partEdits: [] }, thread, assessThread(thread, knowledge), {
     knowledge,
     numbers: [],
   });

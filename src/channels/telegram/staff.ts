@@ -1,6 +1,7 @@
 import type { CallbackQuery, Message, Update, User } from "grammy/types";
 import { helpText, unclearText } from "../../desk/staff-help.ts";
 import { actOfChoice, readStaffLine, type StaffLine } from "../../desk/staff-line.ts";
+import type { StaffAnswer } from "../../engine.ts";
 import type { Content, Lane, Outgoing } from "../../outgoing.ts";
 import type { StaffMember } from "../../staff.ts";
 import { answerPress, TOAST_CHARACTERS } from "./buttons.ts";
@@ -20,6 +21,9 @@ export const staffCommands = [
   "takeover",
   "fix",
   "offer",
+  "parts",
+  "part",
+  "confirm",
   "back",
   "close",
   "reopen",
@@ -84,10 +88,14 @@ export async function pressedByStaff(
     return [];
   }
   const by = memberOf(query.from);
-  const { done, answer: said } = await engine.staff({ id: itemIdOf(update), ...asked, by, at: clock.now() });
-  await answerPress(station, query, said, !done);
-  if (said.length <= TOAST_CHARACTERS) return [];
-  return [{ lane: { kind: "case", caseId: asked.caseId }, content: { text: said } }];
+  const answered = await engine.staff({ id: itemIdOf(update), ...asked, by, at: clock.now() });
+  await answerPress(station, query, answered.answer, !answered.done);
+  if (answered.choices === undefined && answered.answer.length <= TOAST_CHARACTERS) return [];
+  return [{ lane: { kind: "case", caseId: asked.caseId }, content: contentOf(answered) }];
+}
+
+function contentOf({ answer: text, choices }: StaffAnswer): Content {
+  return choices === undefined ? { text } : { text, choices };
 }
 
 /** What may be meant for the bot: text, or the words under a picture. */
@@ -129,8 +137,7 @@ async function obey(
       if (caseId === undefined) return reply({ text: wording.say("desk", "unclear.noCaseOpen") });
       if (isFile && line.act.kind !== "note")
         return reply({ text: wording.say("telegram", "staff.fileToCustomer") });
-      const { answer: said } = await engine.staff({ id: itemIdOf(update), caseId, act: line.act, by, at });
-      return reply({ text: said });
+      return reply(contentOf(await engine.staff({ id: itemIdOf(update), caseId, act: line.act, by, at })));
     }
   }
 }

@@ -6,7 +6,7 @@ import { showFacts } from "../speaker.ts";
 import type { Thread } from "../thread.ts";
 import type { TalkTurn } from "../turn.ts";
 import { asOfText } from "../verdict/motor.ts";
-import { partsText, workText } from "../verdict/parts.ts";
+import { partsOf, partsText, workText } from "../verdict/parts.ts";
 import { explain } from "./explain.ts";
 import { legal } from "./legal.ts";
 import { price, savings } from "./money.ts";
@@ -63,9 +63,10 @@ function parts(turn: TalkTurn): string {
   const { assessment, speaker } = turn;
   const best = assessment.match?.motors[0];
   if (!best || best.verdict === "undecided") return speaker.say("replies", "parts.later");
-  const values = { motor: best.motor.sku, parts: partsText(turn, best) };
+  const list = partsOf(turn, best);
+  const values = { motor: best.motor.sku, parts: partsText(list, speaker) };
   const asOf = asOfText(turn.knowledge.catalogue, speaker);
-  return [speaker.say("replies", "parts.best", values), ...workText(turn, best), asOf].join("\n");
+  return [speaker.say("replies", "parts.best", values), ...workText(list, speaker), asOf].join("\n");
 }
 
 function summary({ thread, assessment, speaker }: TalkTurn): string {

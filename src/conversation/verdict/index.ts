@@ -8,7 +8,7 @@ import type { TalkTurn } from "../turn.ts";
 import { cautionText } from "./cautions.ts";
 import { costReplies } from "./cost.ts";
 import { asOfText, motorName, priceText, stockText } from "./motor.ts";
-import { partsText, workText } from "./parts.ts";
+import { partsOf, partsText, workText } from "./parts.ts";
 
 /** Changes when the customer should hear a new verdict, and only then. */
 export function verdictSignature({ match, contradictions, facts }: Assessment): string {
@@ -43,6 +43,7 @@ function offer(turn: TalkTurn, best: JudgedMotor, match: MatchResult): string {
     price: priceText(best.motor, speaker),
     stock: stockText(best.motor, speaker),
   };
+  const parts = partsOf(turn, best);
   const because = inferredFrom(turn);
   const key =
     match.verdict === "drop-in" && because ? "verdict.drop-in.inferred" : `verdict.${match.verdict}`;
@@ -54,8 +55,8 @@ function offer(turn: TalkTurn, best: JudgedMotor, match: MatchResult): string {
   return [
     speaker.say("replies", key, { ...values, because: because ?? "" }),
     speaker.say("replies", "why", { reasons: whyTexts(turn, best).join(" ") }),
-    speaker.say("replies", "needs", { parts: partsText(turn, best) }),
-    ...workText(turn, best),
+    speaker.say("replies", "needs", { parts: partsText(parts, speaker) }),
+    ...workText(parts, speaker),
     ...unchecked(turn, best),
     ...(others.length > 0 ? [speaker.say("replies", "also", { motors: others.join("; ") })] : []),
   ].join("\n");

@@ -1,80 +1,80 @@
-import { pumpByModel, sparesFor, sparesOfWork } from "../../catalogue/catalogue.ts";
-import type { Catalogue, Spare } from "../../catalogue/types.ts";
-import { labelTotalHp } from "../../engineering/power.ts";
-import { type ChangeItem, changeItems } from "../../matching/parts.ts";
+import type { Spare } from "../../catalogue/types.ts";
+import type { ChangeItem } from "../../matching/parts.ts";
 import type { JudgedMotor } from "../../matching/types.ts";
-import type { Assessment } from "../assess.ts";
+import { type ListedPart, type PartsList, partsListOf, type RuledPart } from "../parts-list.ts";
 import type { Speaker } from "../speaker.ts";
 import type { TalkTurn } from "../turn.ts";
 import { priceText, stockText } from "./motor.ts";
 
-/** The parts a change takes, each with stock number and price where the pump is known. */
-export function partsText(turn: TalkTurn, judged: JudgedMotor): string {
-  const items = itemsOf(judged).filter(({ kind }) => kind === "part");
-  return items.map((item) => itemText(turn, judged, item)).join("; ");
+/** What goes with a motor for this customer, as the desk has edited it. */
+export function partsOf({ assessment, knowledge, thread }: TalkTurn, judged: JudgedMotor): PartsList {
+  return partsListOf(judged, assessment.site, knowledge.catalogue, thread.partEdits);
+}
+
+/** The parts of a list as told to the customer, each with stock number and price where there is one. */
+export function partsText({ items, ruled, added }: PartsList, speaker: Speaker): string {
+  const texts = [
+    ...items
+      .filter(({ kind }) => kind === "part")
+      .flatMap((work) =>
+        itemTexts(
+          work,
+          ruled.filter((part) => part.work === work),
+          speaker,
+        ),
+      ),
+    ...added.map((part) => addedText(part, speaker)),
+  ];
+  return texts.length > 0 ? texts.join("; ") : speaker.say("replies", "parts.none");
 }
 
 /** Said with the cautions of every verdict already. */
 const amongCautions: ReadonlySet<string> = new Set(["own-capacitor"]);
 
 /** The jobs a change takes beyond parts, one line each; nothing for a plain swap. */
-export function workText(turn: TalkTurn, judged: JudgedMotor): readonly string[] {
-  const jobs = itemsOf(judged).filter(
-    ({ key, kind, need }) => kind === "job" && need === "needed" && !amongCautions.has(key),
+export function workText({ items, ruled }: PartsList, speaker: Speaker): readonly string[] {
+  // Who takes the larger impeller needs what belongs to it.
+  const moreFlow = ruled.some(({ part, need }) => part === "impeller" && need === "needed");
+  const jobs = items.filter(
+    ({ key, kind, need }) => kind === "job" && (need === "needed" || moreFlow) && !amongCautions.has(key),
   );
   if (jobs.length === 0) return [];
-  const lines = jobs.map(({ key, values }) => `• ${turn.speaker.say("work", key, values)}`);
-  return [turn.speaker.say("replies", "work", { work: `\n${lines.join("\n")}` })];
+  const lines = jobs.map(({ key, values }) => `• ${speaker.say("work", key, values)}`);
+  return [speaker.say("replies", "work", { work: `\n${lines.join("\n")}` })];
 }
 
-function itemsOf(judged: JudgedMotor): readonly ChangeItem[] {
-  return changeItems(judged);
+/** One sentence for what belongs together, until a person has told its parts apart. */
+function itemTexts(work: ChangeItem, parts: readonly RuledPart[], speaker: Speaker): readonly string[] {
+  if (parts.some(({ edit }) => edit !== undefined)) {
+    return parts.flatMap(({ part, spare, need }) => {
+      if (need === "dropped") return [];
+      const name = speaker.say("replies", `part.${part}`, work.values);
+      return [marked(spare ? `${name}: ${spareText(spare, speaker)}` : name, need, speaker)];
+    });
+  }
+  const general = speaker.say("work", work.key, work.values);
+  const listed = parts.flatMap(({ spare }) => (spare ? spareText(spare, speaker) : []));
+  return [listed.length > 0 ? `${general}: ${listed.join(", ")}` : general];
 }
 
-function itemText(
-  { speaker, assessment, knowledge }: TalkTurn,
-  judged: JudgedMotor,
-  item: ChangeItem,
-): string {
-  const general = speaker.say("work", item.key, item.values);
-  const listed = sparesOf(item, judged, assessment, knowledge.catalogue).map((spare) =>
-    spareText(spare, speaker),
-  );
-  return listed.length > 0 ? `${general}: ${listed.join(", ")}` : general;
+function addedText({ edit: { part, need }, spare }: ListedPart, speaker: Speaker): string {
+  const named = spare
+    ? `${spare.description}: ${spareText(spare, speaker)}`
+    : "words" in part
+      ? part.words
+      : part.sku;
+  return marked(named, need, speaker);
 }
 
-/** The shop's parts for one piece of work, where the pump is known. */
-function sparesOf(
-  item: ChangeItem,
-  { motor }: JudgedMotor,
-  { site }: Pick<Assessment, "site">,
-  catalogue: Catalogue,
-): readonly Spare[] {
-  const pump = site.pumpModel === undefined ? undefined : pumpByModel(catalogue, site.pumpModel);
-  if (!sparesOfWork[item.key] || !pump) return [];
-  const totalHp = item.key === "impeller-and-diffuser" ? labelTotalHp(motor.label) : undefined;
-  return sparesFor(catalogue, pump, [item], totalHp).flatMap(({ spare }) => spare ?? []);
+function marked(part: string, need: "needed" | "optional", speaker: Speaker): string {
+  return need === "needed" ? part : speaker.say("replies", "part.optional", { part });
 }
 
-function spareText(spare: Spare, speaker: Speaker): string {
-  const { sku } = spare;
+/** Stock number, price and stock of a spare. */
+export function spareText(spare: Spare, speaker: Speaker): string {
   return speaker.say("replies", "spare", {
-    sku,
+    sku: spare.sku,
     price: priceText(spare, speaker),
     stock: stockText(spare, speaker),
   });
-}
-
-/** The parts list for staff: what goes into the parcel beside the motor; empty where the pump is not known. */
-export function spareTexts(
-  judged: JudgedMotor,
-  assessment: Pick<Assessment, "site">,
-  catalogue: Catalogue,
-  speaker: Speaker,
-): readonly string[] {
-  return itemsOf(judged).flatMap((item) =>
-    sparesOf(item, judged, assessment, catalogue).map((spare) =>
-      speaker.say("brief", `part.${item.need}`, { kind: spare.kind, spare: spareText(spare, speaker) }),
-    ),
-  );
 }

@@ -2,7 +2,7 @@ import type { NumberOnRecord } from "../../catalogue/numbers-on-record.ts";
 import type { Knowledge } from "../../conversation/knowledge.ts";
 import type { Reply } from "../../conversation/reply.ts";
 import type { Thread, Urgency } from "../../conversation/thread.ts";
-import type { Content } from "../../outgoing.ts";
+import type { Choice, Content } from "../../outgoing.ts";
 import type { StaffMember } from "../../staff.ts";
 import type { CaseEvent, DeskCase, KeptFinding } from "../case.ts";
 import type { OutcomeName } from "../outcomes.ts";
@@ -18,6 +18,22 @@ export type Act =
   /** `text` is read as a customer's would be: "sf 1.65". */
   | { readonly kind: "correct"; readonly text: string }
   | { readonly kind: "offer"; readonly sku: string; readonly why: string }
+  /** The parts list, to look at. */
+  | { readonly kind: "show-parts" }
+  /** `part` is a stock number, a sort of part or the words it was added in. */
+  | {
+      readonly kind: "edit-part";
+      readonly part: string;
+      readonly to: "needed" | "optional" | "dropped" | "as-ruled";
+    }
+  | {
+      readonly kind: "add-part";
+      readonly part: { readonly sku: string } | { readonly words: string };
+      /** For the desk only. */
+      readonly note: string;
+    }
+  /** Motor and parts as the case has them, told to the customer. */
+  | { readonly kind: "confirm" }
   | { readonly kind: "hand-back" }
   /** A person has dealt with the danger. */
   | { readonly kind: "all-clear" }
@@ -68,4 +84,6 @@ export type Decision =
       readonly doubted: readonly DoubtedFinding[];
       /** For the one who acted: what happened, and who saw it. */
       readonly answer: string;
+      /** What that person may want to do next. */
+      readonly choices: readonly Choice[];
     };

@@ -1,12 +1,14 @@
 import { motorBySku } from "../../catalogue/catalogue.ts";
-import { assessThread } from "../../conversation/assess.ts";
+import { type Assessment, assessThread } from "../../conversation/assess.ts";
 import { createSpeaker } from "../../conversation/speaker.ts";
 import { withLine } from "../../conversation/thread.ts";
 import { cautionText } from "../../conversation/verdict/cautions.ts";
 import { motorName, priceText, stockText } from "../../conversation/verdict/motor.ts";
+import { partsText } from "../../conversation/verdict/parts.ts";
 import { decisiveFinding } from "../../matching/explain.ts";
 import { judgeMotor } from "../../matching/match.ts";
 import type { StockMotor } from "../../matching/types.ts";
+import { partsOfCase } from "../parts.ts";
 import type { Decision } from "./act.ts";
 import { dangerFirst, done, eventOf, notMine, refuse, type TurnOf, takingAlong } from "./answers.ts";
 
@@ -21,15 +23,20 @@ export function offer(turn: TurnOf<"offer">): Decision {
   const why = turn.act.why.trim();
   if (why === "") return refuse(turn, "noWhy", { sku: motor.sku });
   const speaker = createSpeaker(wording, turn.thread.explained);
+  const assessment = assessThread(turn.thread, knowledge);
   const text = speaker.say("desk", "customer.offered", {
     name: by.name,
     motor: motorName(motor),
     price: priceText(motor, speaker),
     stock: stockText(motor, speaker),
     why,
+    parts: partsText(partsOfCase({ ...turn.case, offered: motor.sku }, assessment, knowledge), speaker),
   });
   const along = takingAlong(turn);
-  const answer = wording.say("desk", "answer.offered", { motor: motor.sku, warning: warningOf(turn, motor) });
+  const answer = wording.say("desk", "answer.offered", {
+    motor: motor.sku,
+    warning: warningOf(turn, motor, assessment),
+  });
   return done(turn, answer.trim(), {
     case: { ...along.case, offered: motor.sku, unanswered: null },
     thread: withLine(turn.thread, { from: "staff", text: text.slice(0, 600), at }),
@@ -43,8 +50,11 @@ export function offer(turn: TurnOf<"offer">): Decision {
 }
 
 /** The rules' word for the one who offers; a person may know more than they do. */
-function warningOf({ thread, knowledge }: TurnOf<"offer">, motor: StockMotor): string {
-  const { nameplate, site } = assessThread(thread, knowledge);
+function warningOf(
+  { knowledge }: TurnOf<"offer">,
+  motor: StockMotor,
+  { nameplate, site }: Assessment,
+): string {
   const judged = judgeMotor({ nameplate, site, on: knowledge.on }, motor);
   if (judged.verdict !== "no-fit" && judged.verdict !== "undecided") return "";
   const why = decisiveFinding(judged);

@@ -52,6 +52,29 @@ describe("a case in its topic", () => {
     ]);
   });
 
+  test("the parts list is changed with buttons under it, and the brief follows", async () => {
+    const town = await withCase();
+    const { world, kim, ada, topic } = town;
+    const heard = ada.hears().length;
+    kim.presses("Take", saying(kim, "Case 1 waits", topic));
+    await world.quiet();
+    kim.presses("Parts list", saying(kim, "Case 1", topic));
+    await world.quiet();
+    const list = saying(kim, "• shaft-seal", topic);
+    expect(list.buttons.flat()).toEqual([
+      "No shaft-seal",
+      "shaft-seal optional",
+      "No gasket",
+      "gasket optional",
+    ]);
+    kim.presses("No gasket", list);
+    await world.quiet();
+    expect(saying(kim, "Parts list: no gasket", topic).buttons.flat()).toContain("Undo gasket");
+    expect(saying(kim, "Case 1", topic).text).toContain("Edited: no gasket (Kim)");
+    // "Kim has your case" and no word of parts.
+    expect(ada.hears()).toHaveLength(heard + 1);
+  });
+
   test("a line after > goes to the customer, everything else stays; each receipt says which and answers its line", async () => {
     const town = await withCase();
     const { world, kim, ada, topic = 0 } = town;
