@@ -82,6 +82,22 @@ test("what came in before a crash is answered at the next start", async () => {
   expect(await shop.engine.catchUp()).toBe(0);
 });
 
+test("what is being answered at this moment was not left over by a crash", async () => {
+  const shop = evening();
+  let answered = false;
+  const answering = shop.engine.handle(message("u1", LABEL)).then(() => {
+    answered = true;
+  });
+  const seenStored: number[] = [];
+  while (!answered) {
+    seenStored.push((await shop.store.unhandled()).length);
+    expect(await shop.engine.catchUp()).toBe(0);
+    await new Promise((resolve) => setImmediate(resolve));
+  }
+  await answering;
+  expect(seenStored).toContain(1);
+});
+
 test("a message that makes the code throw is kept, told of, and does not hold up the next one", async () => {
   let broken = true;
   const shop = evening({

@@ -25,6 +25,8 @@ export interface Intake extends Pick<Engine, "handle" | "catchUp"> {
 export function createIntake({ parts, work, inTurn }: IntakeParts): Intake {
   const { store, wording } = parts;
   const gate = parts.limits && createGate(parts.limits);
+  /** Messages somebody waits for: stored perhaps, but nothing a crash has left over. */
+  const underWay = new Set<string>();
 
   const quiet = async (threadId: string): Promise<Handled> => ({
     replies: [],
@@ -56,9 +58,17 @@ export function createIntake({ parts, work, inTurn }: IntakeParts): Intake {
   const workLeft = (items: Items) => work(items).catch((error: unknown) => parts.onTrouble(items[0], error));
 
   return {
-    handle: (item) => inTurn(item.threadId, () => take(cutToKeep(item))),
+    handle: async (item) => {
+      underWay.add(item.id);
+      try {
+        return await inTurn(item.threadId, () => take(cutToKeep(item)));
+      } finally {
+        underWay.delete(item.id);
+      }
+    },
     catchUp: async () => {
-      const left = byThread(await store.unhandled()).filter(([{ threadId }]) => !gate?.holds(threadId));
+      const stored = (await store.unhandled()).filter(({ id }) => !underWay.has(id));
+      const left = byThread(stored).filter(([{ threadId }]) => !gate?.holds(threadId));
       for (const items of left) {
         const flood = gate !== undefined && items.length > gate.perThread;
         for (const group of flood ? [items] : items.map((item): Items => [item]))

@@ -9,6 +9,7 @@ import { threadsOf } from "./sqlite/threads.ts";
 import { inPlainWords } from "./sqlite/trouble.ts";
 import { upkeepOf } from "./sqlite/upkeep.ts";
 import { verdictsOf } from "./sqlite/verdicts.ts";
+import { writesOf } from "./sqlite/writes.ts";
 import type { Change, Committed, Store } from "./store.ts";
 
 /** Undoes a transaction that found its work done before, or the thread changed. */
@@ -32,13 +33,14 @@ export function openSqliteStore(file: string): Store {
 
 /** The store on an open database; errors are SQLite's own. */
 export function storeOn(db: Db): Store {
-  const threads = threadsOf(db);
-  const outbox = outboxOf(db);
-  const cases = casesOf(db);
+  const { write, settle } = writesOf(db);
+  const threads = threadsOf(db, write);
+  const outbox = outboxOf(db, write);
+  const cases = casesOf(db, write);
   const numbers = numbersOf(db);
   const verdicts = verdictsOf(db);
 
-  const write = db.transaction((change: Change) => {
+  const store = (change: Change) => {
     const { at, thread } = change;
     if (change.handled !== undefined && !threads.markHandled(change.handled)) throw new Undone("seen");
     for (const id of change.handledToo ?? []) threads.markHandled(id);
@@ -57,7 +59,7 @@ export function storeOn(db: Db): Store {
     for (const row of change.doubted ?? []) numbers.addDoubted(row);
     if (change.verdict && thread) verdicts.add(change.verdict, thread.id, at);
     for (const message of change.outgoing) outbox.add(message, at);
-  });
+  };
 
   return {
     ...threads.methods,
@@ -65,13 +67,13 @@ export function storeOn(db: Db): Store {
     ...cases.methods,
     ...numbers.methods,
     ...verdicts.methods,
-    ...linksOf(db),
+    ...linksOf(db, write),
     stock: stockOf(db),
-    telegram: telegramOf(db, outbox.add),
-    upkeep: upkeepOf(db),
+    telegram: telegramOf(db, write, outbox.add),
+    upkeep: upkeepOf(db, write),
     commit: async (change) => {
       try {
-        write.immediate(change);
+        await write(() => store(change));
         if (change.erase) db.pragma("wal_checkpoint(TRUNCATE)"); // the log would keep the erased words
         return "done";
       } catch (error) {
@@ -80,6 +82,7 @@ export function storeOn(db: Db): Store {
       }
     },
     close: async () => {
+      settle();
       db.close();
     },
   };

@@ -7,6 +7,7 @@ import { silentLog } from "../../src/channels/telegram/log.ts";
 import { openStandIn } from "../../src/channels/telegram/stand-in/stand-in.ts";
 import { type Desk, openDesk } from "../../src/compose.ts";
 import { readConfig } from "../../src/config.ts";
+import type { Watch } from "../../src/ops/observed.ts";
 import { openDatabase } from "../../src/store/sqlite/database.ts";
 
 // A thousand customers at once, memory over an hour, and raw SQLite beside it:
@@ -42,8 +43,8 @@ function shares(times: readonly number[]): string {
   return `p50 ${at(0.5)} ms, p99 ${at(0.99)} ms, longest ${at(1)} ms`;
 }
 
-const open = (name: string): Promise<Desk> =>
-  openDesk({ ...readConfig({}), storeFile: join(folder, `${name}.sqlite`) }, { today: DAY });
+const open = (name: string, watches: readonly Watch[] = []): Promise<Desk> =>
+  openDesk({ ...readConfig({}), storeFile: join(folder, `${name}.sqlite`) }, { today: DAY, watches });
 
 /** All customers type at once, each the next line when the last is answered; gives messages a second. */
 async function throughEngine(atOnce: number): Promise<number> {
@@ -147,13 +148,24 @@ async function anHour(): Promise<void> {
   );
 }
 
-/** All customers write to the bot at once, through the Bot API's stand-in in the same process. */
-async function throughBot(): Promise<void> {
+/** How the bot takes it when everybody writes at once, and when they come one after the other, `aSecond` of them. */
+async function throughBot(name: string, aSecond: number | "at once"): Promise<void> {
   const token = "424242:invented-token-of-nobody";
   const world = await openStandIn({ token, now: () => new Date().toISOString() });
   const group = world.addStaffGroup({ topics: true });
   const people = Array.from({ length: customers }, (_, n) => world.addUser({ first_name: `C${n}` }));
-  const desk = await open("bot");
+  const asked = new Map<number, number>();
+  const handled: number[] = [];
+  const working: number[] = [];
+  const watch: Watch = {
+    handled: ({ threadId }, ms) => {
+      working.push(ms);
+      handled.push(performance.now() - (asked.get(Number(threadId.split(":")[1])) ?? Number.NaN));
+    },
+    acted: () => {},
+    failed: () => {},
+  };
+  const desk = await open(name, [watch]);
   const running = startTelegram({
     token,
     staffGroup: group.id,
@@ -168,30 +180,41 @@ async function throughBot(): Promise<void> {
     clock: systemClock,
   });
   let reported = 0;
-  const asked = new Map<number, number>();
-  const times: number[] = [];
+  const answered = new Map<number, number>();
   world.onChange(() => {
     const { all } = world.calls;
     for (; reported < all.length; reported += 1) {
       const call = all[reported];
       const chat = Number((call?.params as { chat_id?: unknown } | undefined)?.chat_id);
       const since = call?.method === "sendMessage" ? asked.get(chat) : undefined;
-      if (since === undefined) continue;
-      times.push(performance.now() - since);
-      asked.delete(chat);
+      if (since !== undefined && !answered.has(chat)) answered.set(chat, performance.now() - since);
     }
   });
   const began = performance.now();
-  for (const [n, person] of people.entries()) {
+  const usedBefore = process.cpuUsage();
+  const sayHello = (n: number) => {
+    const person = people[n];
+    if (person === undefined) return;
     asked.set(person.id, performance.now());
     person.says(scriptOf(n)[0] ?? "hello");
+  };
+  for (let n = 0; n < people.length; n += 1) {
+    sayHello(n);
+    if (aSecond !== "at once")
+      while (performance.now() - began < ((n + 1) / aSecond) * 1000)
+        await new Promise((resolve) => setTimeout(resolve, 1));
   }
-  await world.until(() => asked.size === 0, { withinMs: 600_000 });
+  await world.until(() => answered.size === people.length, { withinMs: 600_000 });
   const seconds = (performance.now() - began) / 1000;
+  const { user, system } = process.cpuUsage(usedBefore);
+  const pace = aSecond === "at once" ? "all at once" : `${aSecond} a second`;
   say(
-    `bot, stand-in in the same process: ${customers} customers at once, all answered in ${seconds.toFixed(1)} s ` +
-      `(${(customers / seconds).toFixed(0)} a second); from writing to the first reply ${shares(times)}`,
+    `bot, ${customers} customers, ${pace} (stand-in in the same process): answered in ${seconds.toFixed(1)} s, ` +
+      `${(customers / seconds).toFixed(0)} a second, ${((user + system) / 1000 / customers).toFixed(1)} ms of processor each`,
   );
+  say(`  in the engine ${shares(working)}`);
+  say(`  from writing to handled ${shares(handled)}`);
+  say(`  from writing to the first reply ${shares([...answered.values()])}`);
   running.stop();
   await running.ended;
   await desk.close();
@@ -207,7 +230,10 @@ try {
     say(`the engine does 1 message while raw SQLite commits ${(raw / rate).toFixed(1)}`);
   }
   if (wanted("hour")) await anHour();
-  if (wanted("bot")) await throughBot();
+  if (wanted("bot")) {
+    await throughBot("burst", "at once");
+    await throughBot("stream", 30);
+  }
 } finally {
   rmSync(folder, { recursive: true, force: true });
 }

@@ -15,7 +15,7 @@ export async function keepTime(station: Station, onDone: () => void, signal: Abo
     try {
       const now = clock.now();
       // What was left over when the store failed; usually nothing.
-      if ((await store.unhandled()).length > 0) await engine.catchUp();
+      await engine.catchUp();
       await engine.tick(now);
       // Other programs on the same store, as the command line, leave messages for Telegram too.
       onDone();

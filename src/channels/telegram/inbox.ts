@@ -4,6 +4,7 @@ import { StoreError } from "../../store/store.ts";
 import type { KeptUpdate } from "../../store/telegram.ts";
 import { describe, failureOf, fatal } from "./failures.ts";
 import { itemIdOf, messageOf, updateOf } from "./intake.ts";
+import { loopTurns } from "./loop-turns.ts";
 import { backoff } from "./pace.ts";
 import { SideBySide } from "./side-by-side.ts";
 import type { Station } from "./station.ts";
@@ -25,6 +26,7 @@ export class Inbox {
   private readonly failures = new Map<string, number>();
   private readonly chats: SideBySide;
   private readonly timers = new Set<() => void>();
+  private readonly turn = loopTurns();
   private stopped = false;
 
   constructor(private readonly parts: InboxParts) {
@@ -67,7 +69,9 @@ export class Inbox {
   }
 
   private async workThrough(name: string, queue: Kept[]): Promise<void> {
-    for (let [first] = queue; first !== undefined && !this.stopped; [first] = queue) {
+    for (let [first] = queue; first !== undefined; [first] = queue) {
+      await this.turn();
+      if (this.stopped) return;
       const together = await this.albumOf(first, queue);
       if (together === undefined || !(await this.handled(name, together))) return;
       const done = new Set(together.map(({ id }) => id));

@@ -14,8 +14,10 @@ export interface Pace {
   readonly longestRetry: number;
   /** A membership that was looked up counts for this long. */
   readonly membershipKept: number;
-  /** Lanes delivered at the same time: as many messages a crash can repeat, and more than Telegram takes a second. */
+  /** Customers written to at the same time: as many messages a crash can repeat, and more than Telegram takes a second. */
   readonly lanesAtOnce: number;
+  /** Cases shown to staff at the same time; they are one chat, which Telegram lets grow slowly. */
+  readonly casesAtOnce: number;
   /** Chats handled at the same time. */
   readonly chatsAtOnce: number;
   /** What is under way when the desk is told to stop may take this long. */
@@ -32,6 +34,7 @@ export const usualPace: Pace = {
   longestRetry: 60_000,
   membershipKept: 60_000,
   lanesAtOnce: 8,
+  casesAtOnce: 3,
   chatsAtOnce: 16,
   stopWithin: 8000,
 };

@@ -19,7 +19,7 @@ const LONGEST_WAIT_MS = 6 * 3_600_000;
  * between Telegram's taking it and our learning of that, it is sent again. That repeat is all that can go wrong.
  */
 export class Sender {
-  private readonly lanes: SideBySide;
+  private readonly lanes: Readonly<Record<Crowd, SideBySide>>;
   private readonly progress = new Map<number, Progress>();
   /** Chats that are to be left alone until an instant. */
   private readonly pauses = new Map<string, string>();
@@ -31,7 +31,9 @@ export class Sender {
     private readonly station: Station,
     private readonly onFatal: (error: Error) => void,
   ) {
-    this.lanes = new SideBySide(station.pace.lanesAtOnce, (key) => this.drain(key));
+    const lanes = (atOnce: number) => new SideBySide(atOnce, (key) => this.drain(key));
+    const { lanesAtOnce, casesAtOnce } = station.pace;
+    this.lanes = { alerts: lanes(2), customers: lanes(lanesAtOnce), cases: lanes(casesAtOnce) };
   }
 
   /** There may be something to deliver. Many calls at once cost one look. */
@@ -48,13 +50,17 @@ export class Sender {
   async stop(): Promise<void> {
     this.stopped = true;
     for (const takeBack of this.timers) takeBack();
-    await this.lanes.stop();
+    await Promise.all(Object.values(this.lanes).map((lanes) => lanes.stop()));
   }
 
   private async scan(): Promise<void> {
     if (this.stopped) return;
-    for (const key of urgentFirst(await this.station.store.telegram.waitingLanes()))
-      if (this.isOurs(laneOfKey(key))) this.lanes.wake(key);
+    for (const key of await this.station.store.telegram.waitingLanes())
+      if (this.isOurs(laneOfKey(key))) this.wakeLane(key);
+  }
+
+  private wakeLane(key: string): void {
+    this.lanes[crowdOf(laneOfKey(key))].wake(key);
   }
 
   private isOurs(lane: Lane): boolean {
@@ -69,11 +75,11 @@ export class Sender {
         const [first] = items;
         if (first === undefined || this.stopped) return;
         const wait = this.waitFor(first);
-        if (wait > 0) return this.after(wait, () => this.lanes.wake(key));
+        if (wait > 0) return this.after(wait, () => this.wakeLane(key));
         if (!(await this.send(first, items))) return;
       }
     } catch (error) {
-      this.trouble(error, () => this.lanes.wake(key));
+      this.trouble(error, () => this.wakeLane(key));
     }
   }
 
@@ -200,9 +206,17 @@ export class Sender {
 const pauseKey = (lane: Lane): string =>
   lane.kind === "case" || lane.kind === "desk" ? STAFF : laneKey(lane);
 
-/** Alerts go before everything else that waits. */
-const urgentFirst = (keys: readonly string[]): readonly string[] =>
-  keys.toSorted(
-    (a, b) =>
-      Number(b.startsWith("on-call") || b === "desk") - Number(a.startsWith("on-call") || a === "desk"),
-  );
+/** Those who wait for each other when many messages go out: an alert for nobody, a customer not for staff's briefs. */
+type Crowd = "alerts" | "customers" | "cases";
+
+function crowdOf({ kind }: Lane): Crowd {
+  switch (kind) {
+    case "customer":
+      return "customers";
+    case "case":
+      return "cases";
+    case "desk":
+    case "on-call":
+      return "alerts";
+  }
+}

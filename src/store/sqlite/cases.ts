@@ -1,5 +1,6 @@
 import type { CaseRow, Change, EventRow, Store } from "../store.ts";
 import { type Db, nextOf } from "./database.ts";
+import type { Write } from "./writes.ts";
 
 const COLUMNS =
   "id, thread_id AS threadId, state, urgency, doc, opened_at AS openedAt, updated_at AS updatedAt";
@@ -14,7 +15,7 @@ interface EventColumns {
 }
 
 /** Cases, their history, and the acts that were done. */
-export function casesOf(db: Db) {
+export function casesOf(db: Db, write: Write) {
   const all = db.prepare(`SELECT ${COLUMNS} FROM cases ORDER BY id`);
   const open = db.prepare(`SELECT ${COLUMNS} FROM cases WHERE state <> 'closed' ORDER BY id`);
   const find = db.prepare(`SELECT ${COLUMNS} FROM cases WHERE id = ?`);
@@ -46,7 +47,7 @@ export function casesOf(db: Db) {
     Store,
     "newCaseId" | "cases" | "openCases" | "findCase" | "latestCase" | "events" | "actAnswer" | "noticed"
   > = {
-    newCaseId: async () => next("case"),
+    newCaseId: () => write(() => next("case")),
     cases: async () => all.all() as CaseRow[],
     openCases: async () => open.all() as CaseRow[],
     findCase: async (id) => find.get(id) as CaseRow | undefined,

@@ -1,6 +1,7 @@
 import { laneKey, laneOfKey } from "../../outgoing.ts";
 import type { Link, Store } from "../store.ts";
 import type { Db } from "./database.ts";
+import type { Write } from "./writes.ts";
 
 interface Row {
   readonly theirs: string;
@@ -11,7 +12,10 @@ interface Row {
 const linkOf = ({ theirs, lane, kind }: Row): Link => ({ theirs, lane: laneOfKey(lane), kind });
 
 /** Where things of ours are in the channels. */
-export function linksOf(db: Db): Pick<Store, "link" | "unlink" | "links" | "linkOf" | "orphans"> {
+export function linksOf(
+  db: Db,
+  write: Write,
+): Pick<Store, "link" | "unlink" | "links" | "linkOf" | "orphans"> {
   const add = db.prepare(
     `INSERT INTO links (channel, theirs, lane, kind) VALUES (?, ?, ?, ?)
      ON CONFLICT (channel, theirs) DO UPDATE SET lane = excluded.lane, kind = excluded.kind`,
@@ -28,10 +32,10 @@ export function linksOf(db: Db): Pick<Store, "link" | "unlink" | "links" | "link
   );
   return {
     link: async (channel, { theirs, lane, kind }) => {
-      add.run(channel, theirs, laneKey(lane), kind);
+      await write(() => add.run(channel, theirs, laneKey(lane), kind));
     },
     unlink: async (channel, theirs) => {
-      remove.run(channel, theirs);
+      await write(() => remove.run(channel, theirs));
     },
     links: async (channel, lane) => (inLane.all(channel, laneKey(lane)) as Row[]).map(linkOf),
     linkOf: async (channel, theirs) => {

@@ -1,6 +1,7 @@
 import { type Content, type Lane, laneKey, laneOfKey, type Outgoing } from "../../outgoing.ts";
 import type { OutboxItem, ParkedItem, Store } from "../store.ts";
 import type { Db } from "./database.ts";
+import type { Write } from "./writes.ts";
 
 interface Row {
   readonly id: number;
@@ -26,7 +27,7 @@ const itemOf = ({ id, lane, slot, content, createdAt, attempts, retryAt }: Row):
 const COLUMNS = "id, lane, slot, content, created_at AS createdAt, attempts, retry_at AS retryAt, error";
 
 /** Messages on their way out. */
-export function outboxOf(db: Db) {
+export function outboxOf(db: Db, write: Write) {
   const add = db.prepare("INSERT INTO outbox (lane, slot, content, created_at) VALUES (?, ?, ?, ?)");
   const waiting = db.prepare(`SELECT ${COLUMNS} FROM outbox WHERE state = 'waiting' ORDER BY id`);
   const waitingIn = db.prepare(
@@ -50,13 +51,13 @@ export function outboxOf(db: Db) {
     undelivered: async (lane) =>
       ((lane === undefined ? waiting.all() : waitingIn.all(laneKey(lane))) as Row[]).map(itemOf),
     delivered: async (id) => {
-      deliver.run(id);
+      await write(() => deliver.run(id));
     },
     postponed: async (id, retryAt) => {
-      postpone.run(retryAt, id);
+      await write(() => postpone.run(retryAt, id));
     },
     park: async (id, error) => {
-      park.run(error, id);
+      await write(() => park.run(error, id));
     },
     parked: async () =>
       (parked.all() as Row[]).map((row): ParkedItem => ({ ...itemOf(row), error: row.error ?? "" })),

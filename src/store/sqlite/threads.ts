@@ -1,6 +1,7 @@
 import type { Attachment } from "../../outgoing.ts";
 import type { InboxItem, Store, StoredThread } from "../store.ts";
 import { type Db, nextOf } from "./database.ts";
+import type { Write } from "./writes.ts";
 
 type InboxRow = Omit<InboxItem, "attachments" | "message" | "edited"> & {
   readonly attachments: string | null;
@@ -16,7 +17,7 @@ const itemOf = ({ attachments, message, edited, ...item }: InboxRow): InboxItem 
 });
 
 /** Threads and the messages that came in. */
-export function threadsOf(db: Db) {
+export function threadsOf(db: Db, write: Write) {
   const find = db.prepare("SELECT state, version FROM threads WHERE id = ?");
   const versionOf = db.prepare("SELECT version FROM threads WHERE id = ?").pluck();
   const save = db.prepare(
@@ -46,7 +47,7 @@ export function threadsOf(db: Db) {
     findThread: async (threadId) => find.get(threadId) as StoredThread | undefined,
     receive: async ({ id, threadId, text, at, attachments, message = null, edited = false }) => {
       const files = attachments === undefined ? null : JSON.stringify(attachments);
-      return receive.run(id, threadId, text, at, files, message, edited ? 1 : 0).changes === 1;
+      return write(() => receive.run(id, threadId, text, at, files, message, edited ? 1 : 0).changes === 1);
     },
     unhandled: async () => (unhandled.all() as InboxRow[]).map(itemOf),
   };

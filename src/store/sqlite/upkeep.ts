@@ -1,9 +1,10 @@
 import type { Counts, QuietThread, UpkeepStore } from "../upkeep.ts";
 import { customerDataOf } from "./customer-data.ts";
 import type { Db } from "./database.ts";
+import type { Write } from "./writes.ts";
 
 /** Ages, counts and small notes. */
-export function upkeepOf(db: Db): UpkeepStore {
+export function upkeepOf(db: Db, write: Write): UpkeepStore {
   const find = db.prepare("SELECT value FROM facts WHERE name = ?").pluck();
   const keep = db.prepare(
     "INSERT INTO facts (name, value) VALUES (?, ?) ON CONFLICT (name) DO UPDATE SET value = excluded.value",
@@ -25,21 +26,21 @@ export function upkeepOf(db: Db): UpkeepStore {
     "DELETE FROM telegram_updates WHERE state <> 'waiting' AND at < ?",
     "DELETE FROM erased WHERE at < ?",
   ].map((sql) => db.prepare(sql));
-  const forgetLoose = db.transaction((before: string) => {
-    for (const remove of looseEnds) remove.run(before);
-  });
   const counts = countsOf(db);
   return {
     installationKey: async () => find.get("installation") as string,
     counts: async () => counts(),
     quietThreads: async (before, limit) => quiet.all(before, limit) as QuietThread[],
-    forgetLoose: async (before) => forgetLoose.immediate(before),
+    forgetLoose: (before) =>
+      write(() => {
+        for (const remove of looseEnds) remove.run(before);
+      }),
     retryBy: async (latest) => {
-      retryBy.run(latest);
+      await write(() => retryBy.run(latest));
     },
     note: async (name) => find.get(`note.${name}`) as string | undefined,
     keepNote: async (name, value) => {
-      keep.run(`note.${name}`, value);
+      await write(() => keep.run(`note.${name}`, value));
     },
     customerData: customerDataOf(db),
   };
