@@ -32,7 +32,7 @@ export function asksGenerally(context: Context, clause: Clause): boolean {
   if (cuesIn(context, clause.start, clause.end, "home").some(({ phrase }) => !plainNouns.has(phrase)))
     return false;
   const words = tokens.slice(clause.start, clause.end);
-  if (outOfPatience(words)) return false;
+  if (outOfPatience(words) || recallsOwnWords(words)) return false;
   // "Will you have something for this: 1.65 THP, …" announces a label.
   const announced = words.some(
     (token, at) =>
@@ -81,6 +81,11 @@ export function asksGenerally(context: Context, clause: Clause): boolean {
   const next = context.sentences[clause.sentence + 1]?.[0];
   if (next && isWord(tokens[next.start], "thats") && isWord(tokens[next.start + 1], "what")) return false;
   return isQuestion(context, clause.sentence) || general;
+}
+
+/** "Did I write 8.2 amps?" is about what was said, and a correction follows. */
+function recallsOwnWords(words: readonly Token[]): boolean {
+  return words.some((token, at) => isWord(token, "did") && isWord(words[at + 1], "i"));
 }
 
 /** "How many times do I have to say it", "why do you keep asking": no question, and the answer follows. */

@@ -84,7 +84,7 @@ export function clausesOf(
         sentence,
         closing: end.closing,
         lines: 0,
-        opener: clauses.at(-1)?.closing !== ")" && opens(tokens, start, at),
+        opener: (clauses.at(-1)?.closing !== ")" || isListNumber(tokens, start)) && opens(tokens, start, at),
       });
     const token = tokens[at];
     const last = clauses.at(-1);
@@ -95,6 +95,10 @@ export function clausesOf(
   }
   return clauses;
 }
+
+/** "1) is 1.5 HP ok?" */
+const isListNumber = (tokens: readonly Token[], start: number) =>
+  tokens[start - 2]?.kind === "number" && !isMark(tokens[start - 3], "(") && isMark(tokens[start - 1], ")");
 
 const subjectKinds: ReadonlySet<CueKind> = new Set<CueKind>(["home", "thing", "person", "earlier", "wish"]);
 
@@ -136,7 +140,11 @@ function boundary(tokens: readonly Token[], at: number, subjects: ReadonlySet<nu
   if (turning.has(token.norm)) return opening;
   const joins = token.norm === "and" || token.norm === "y" || token.norm === "so";
   const article = isWord(next, "the", "my", "a", "el", "la", "mi", "on");
-  return joins && (subjects.has(at + 1) || (article && subjects.has(at + 2))) ? opening : undefined;
+  // "on the motor it says 9.8 and on the filter it says 50"
+  const placed = isWord(next, "on", "en") && isWord(tokens[at + 2], "the", "my", "el", "la", "mi");
+  const opensAnother =
+    subjects.has(at + 1) || (article && subjects.has(at + 2)) || (placed && subjects.has(at + 3));
+  return joins && opensAnother ? opening : undefined;
 }
 
 /** After a short abbreviation a dot ends no sentence: "no.", "ser.", "amp.". */

@@ -19,6 +19,8 @@ export function columns(tokens: readonly Token[], names: readonly (readonly Name
       const last = run.at(-1);
       const found = last ? fill(tokens, run, last.end) : undefined;
       if (found) candidates.push({ start: at, ...found });
+      const ahead = last ? valuesAhead(tokens, run, at) : undefined;
+      if (ahead) candidates.push({ ...ahead, end: last?.end ?? at });
     }
   }
   return candidates;
@@ -111,17 +113,62 @@ function fill(
   return { end: at, score: score - 0.2, claims };
 }
 
+/** "3450 / 60 / 1 for rpm, hz and phase": the values before their names, in the same order. */
+function valuesAhead(
+  tokens: readonly Token[],
+  run: readonly Name[],
+  at: number,
+): Omit<Candidate, "end"> | undefined {
+  let end = at;
+  while (isWord(tokens[end - 1], "the", "in", "los", "las", "el")) end -= 1;
+  if (
+    !isWord(tokens[end - 1], "for", "are", "as", "being", "para", "son", "respectively") &&
+    !isMark(tokens[end - 1], "=")
+  )
+    return undefined;
+  end -= 1;
+  for (let start = end - 1; start >= Math.max(0, end - 5 * run.length); start--) {
+    if (tokens[start]?.kind !== "number" || insideFigure(tokens, start)) continue;
+    const found = fill(tokens, run, start);
+    if (found?.end === end) return { start, score: found.score + 1, claims: found.claims };
+  }
+  return undefined;
+}
+
 /** "Left column: HP, Volts. Right column: 1, 230": a few words and a colon may stand before the values. */
 function afterHeading(tokens: readonly Token[], from: number): number {
   for (let at = from; at < from + 9; at++) {
     const token = tokens[at];
     if (isMark(token, ":") && at > from) return at + 1;
+    if (token?.kind === "number" && at > from && underHeading(tokens, at)) return at;
     const told =
       at > from + 2 && isWord(tokens[at - 1], "reads", "read", "says", "say", "are", "is", "has", "goes");
     if (told && token?.kind === "number") return at;
     if (token?.kind !== "word" && token?.kind !== "break" && !isMark(token, ".", ",", ":")) break;
   }
   return from;
+}
+
+/** "right column 1.5 1.1", "then underneath 1.5": words of place lead straight to the values. */
+function underHeading(tokens: readonly Token[], at: number): boolean {
+  return isWord(
+    tokens[at - 1],
+    ...[
+      "column",
+      "columns",
+      "row",
+      "line",
+      "side",
+      "underneath",
+      "under",
+      "below",
+      "beneath",
+      "them",
+      "it",
+      "columna",
+    ],
+    ...["abajo", "debajo", "then", "values", "numbers"],
+  );
 }
 
 /** A cell that holds a dash, a question mark or nothing readable. */

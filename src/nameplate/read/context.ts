@@ -5,6 +5,7 @@ import { type Cue, type CueKind, findCues } from "./findCues.ts";
 import type { Name } from "./naming.ts";
 import { Ordered } from "./ordered.ts";
 import type { Token } from "./token.ts";
+import { motorsToldApart } from "./whichMotor.ts";
 
 /** One message as the later steps see it: its pieces, its clauses, and what was found in them. */
 export interface Context {
@@ -30,10 +31,14 @@ export function contextOf(
 ): Context {
   const named = findEntities(tokens);
   const entities = new Ordered(new Set(named.map(({ key }) => key)).size > 1 ? named : []);
-  // In "the one for the waterfall … the one for the spa" a motor is told apart; no waterfall has the figure.
-  const inEntity = ({ kind, start }: Cue) =>
-    kind === "thing" && entities.before(start + 1, 1).some(({ end }) => start < end);
-  const cues = new Ordered(findCues(tokens).filter((cue) => !inEntity(cue)));
+  const found = new Ordered(findCues(tokens));
+  // Where "the waterfall one" is the broken motor told apart, no waterfall has the figure.
+  const broken = motorsToldApart(tokens, found, entities).filter(({ owner }) => owner === "label");
+  const namesMotor = (cue: Cue) =>
+    (cue.kind === "thing" || cue.kind === "earlier") &&
+    (broken.some(({ start, named }) => start <= cue.start && cue.start < named) ||
+      entities.before(cue.start + 1, 1).some(({ start, end }) => cue.start > start + 1 && cue.start < end));
+  const cues = new Ordered(found.all.filter((cue) => !namesMotor(cue)));
   const clauses = clausesOf(tokens, cues.all, entities.all);
   const clauseAt: number[] = [];
   const sentenceAt: number[] = [];

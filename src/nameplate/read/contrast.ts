@@ -1,9 +1,28 @@
+import type { RatingName } from "../vocabulary.ts";
 import type { Standing } from "./candidate.ts";
 import { type Context, cuesIn } from "./context.ts";
 import type { Ordered } from "./ordered.ts";
 import type { Owner } from "./owner.ts";
+import { suits } from "./plausible.ts";
 import { revalue } from "./revalue.ts";
 import { isWord } from "./token.ts";
+import { parseValue } from "./values.ts";
+
+const papers = ["label", "plate", "nameplate", "placa", "tag", "sticker", "etiqueta", "motor", "mine"];
+const saying = [
+  "says",
+  "is",
+  "reads",
+  "claims",
+  "gives",
+  "lists",
+  "shows",
+  "dice",
+  "es",
+  "said",
+  "has",
+  "stamped",
+];
 
 /** "My clamp says 7.3 amps but the plate says 9.6": the second figure is of the same kind as the first. */
 export function contrasted(
@@ -30,27 +49,7 @@ export function contrasted(
         tokens[at]?.kind !== "number" ||
         explained[at] ||
         owners[at] !== "label" ||
-        !isWord(
-          tokens[at - 1],
-          "says",
-          "is",
-          "reads",
-          "claims",
-          "gives",
-          "lists",
-          "stamped",
-          "shows",
-          "dice",
-          "es",
-          "said",
-          "de",
-          "label",
-          "plate",
-          "nameplate",
-          "placa",
-          "tag",
-          "sticker",
-        )
+        !isWord(tokens[at - 1], ...saying, "de", ...papers)
       )
         continue;
       const value = revalue(tokens, at, claim);
@@ -59,4 +58,38 @@ export function contrasted(
     }
   }
   return found;
+}
+
+const kin: Partial<Record<RatingName, RatingName>> = { supplyVolts: "volts", breakerAmps: "amps" };
+const reach = 24;
+
+/** "He swears it's a 2 hp. The label says 1.5": a bare figure quoted from the label is of the kind spoken of. */
+export function quoted(
+  { tokens }: Context,
+  owners: readonly Owner[],
+  explained: readonly boolean[],
+  stated: Ordered<Standing>,
+): Standing[] {
+  return tokens.flatMap((token, at): Standing[] => {
+    if (token.kind !== "number" || explained[at] || owners[at] !== "label") return [];
+    if (!isWord(tokens[at - 1], ...saying) || !isWord(tokens[at - 2], ...papers)) return [];
+    const [before] = stated.before(at, 1);
+    if (before && at - before.end < reach && owners[before.start] !== "asked") {
+      const rating = kin[before.rating] ?? before.rating;
+      const again = revalue(tokens, at, { ...before, rating });
+      if (again) return [again];
+    }
+    if (suits("volts", token.value) < 2) return [];
+    const volts = parseValue("volts", tokens, at).at(-1);
+    const next = volts ? tokens[volts.end] : undefined;
+    const alone =
+      next === undefined ||
+      next.kind === "break" ||
+      next.kind === "mark" ||
+      isWord(next, "and", "y", "so", "but");
+    if (!volts || !alone) return [];
+    return [
+      { rating: "volts", value: volts.value, start: at, end: volts.end, from: at, to: volts.end, score: 1 },
+    ];
+  });
 }

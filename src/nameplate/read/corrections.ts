@@ -4,7 +4,7 @@ import { isNegated } from "./denial.ts";
 import type { Ordered } from "./ordered.ts";
 import type { Owner } from "./owner.ts";
 import { revalue } from "./revalue.ts";
-import { isMark, type Token } from "./token.ts";
+import { isMark, isWord, type Token } from "./token.ts";
 import { parseValue } from "./values.ts";
 
 /** A figure without a name after words of correction is a new value for what was said before. */
@@ -29,6 +29,8 @@ export function corrected(
       const volts = instead(tokens, cue.end, ahead);
       if (volts) found.push(volts);
     }
+    const letter = denial ? undefined : otherLetter(tokens, cue.end, stated);
+    if (letter && owners[letter.start] === "label") found.push(letter);
     for (let at = cue.end; at < Math.min(tokens.length, cue.end + (denial ? 9 : 12)); at++) {
       const token = tokens[at];
       if (!token || !figure(token)) continue;
@@ -65,6 +67,24 @@ function instead(tokens: readonly Token[], from: number, at: number): Standing |
     from: at,
     to: volts.end,
     score: 1,
+  };
+}
+
+/** "56J, I mean Y": only the letter of the frame is corrected. */
+function otherLetter(tokens: readonly Token[], at: number, stated: Ordered<Standing>): Standing | undefined {
+  const letter = tokens[isWord(tokens[at], "a", "an", "its", "the", "una") ? at + 1 : at];
+  const frame = stated.before(at, 1)[0];
+  if (letter?.kind !== "word" || !letter.upper || !/^[yjcz]$/.test(letter.norm)) return undefined;
+  const number = frame?.rating === "frame" ? /^\d+/.exec(String(frame.value))?.[0] : undefined;
+  if (!frame || number === undefined) return undefined;
+  const start = tokens.indexOf(letter, at);
+  return {
+    ...frame,
+    value: `${number}${letter.norm.toUpperCase()}`,
+    start,
+    end: start + 1,
+    from: start,
+    to: start + 1,
   };
 }
 

@@ -8,7 +8,7 @@ const core = /[\p{L}\p{N}½¼¾⅓⅔⅛⅜⅝⅞](?:[\p{L}\p{N}½¼¾⅓⅔⅛�
 
 /** A number of which a character is missing (`1.?`, `2_0`, `34??`, `1.x`), and the unit glued to it. */
 const partial =
-  /^((?=\D{0,3}\d|\?)[0-9.,/-]{0,12}(?:_+|\?{2,6}|\?(?=[\d/.,-])|(?<=[.,/-])\?|(?<=\d)\*+|(?<=\d[.,])[xX]{1,2}(?![a-z])|(?<=\d)[xX]{2})[0-9.,/?_*-]{0,12})(\p{L}{0,8})$/u;
+  /^((?=\D{0,3}\d|\?)[0-9.,/-]{0,12}(?:_+|\?{2,6}|\?(?=[\d/.,-]|[YJC]$)|(?<=[.,/-])\?|(?<=\d)\*+|(?<=\d[.,])[xX]{1,2}(?![a-z])|(?<=\d)[xX]{2})[0-9.,/?_*-]{0,12})(\p{L}{0,8})$/u;
 
 /** Half-open pieces of one chunk: cores of letters and digits between other marks. */
 export function cutChunk(
@@ -28,7 +28,9 @@ export function cutChunk(
   };
   const shown = text.slice(from, to).replace(/^["'“”(:]{1,3}|["'“”),;:!.]{1,3}$/g, "");
   // Volts have three figures: "23? V" lacks one, "230? V" is doubted.
-  const short = /^\d{2}\?$/.test(shown) && /^ ?v(?:olts?)?\b/i.test(text.slice(to, to + 7));
+  const short =
+    (/^\d{2}\?$/.test(shown) && /^ ?v(?:olts?)?\b/i.test(text.slice(to, to + 7))) ||
+    lacksDigits(text, from, shown);
   const asked = !short && /^[\d.,/-]*\d\?+$/.test(shown) && !/^\d{2}\?\?$|^\d{3}\?$/.test(shown);
   const unread = short
     ? shown
@@ -59,6 +61,15 @@ export function cutChunk(
     cutCore(text, dotted ? start - 1 : start, end, common, tokens);
     at = end;
   }
+}
+
+/** "volts 2??", "115/2--", "RPM 34__": volts and rpm have more figures than stand here. */
+function lacksDigits(text: string, from: number, shown: string): boolean {
+  if (!/^(?:\d{3}\/)?\d{1,2}(?:\?{1,2}|[-_*]{2,3})$/.test(shown)) return false;
+  return (
+    shown.includes("/") ||
+    /(?:\bv|volts?|voltage|voltios|voltaje|rpm)[\s:=.]{0,4}$/i.test(text.slice(Math.max(0, from - 14), from))
+  );
 }
 
 /** A point of its own, not the end of a row of dots. */

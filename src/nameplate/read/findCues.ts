@@ -1,6 +1,8 @@
 import { isLabelWord } from "./naming.ts";
 import { PhraseBook } from "./phrases.ts";
-import { isMark, isWord, type Token } from "./token.ts";
+import { isWord, type Token } from "./token.ts";
+import { turnCue } from "./turnCues.ts";
+import { unreadCue } from "./unreadCues.ts";
 import * as words from "./words/index.ts";
 
 export type CueKind =
@@ -68,15 +70,9 @@ export function findCues(tokens: readonly Token[]): Cue[] {
     // "in place of my 1.5 hp"
     if (isWord(tokens[at], "my", "our", "mi") && tokens[at + 1]?.kind === "number")
       cues.push({ kind: "home", start: at, end: at + 1, phrase: "my" });
-    // "*1.0" after "hp 1.5"
-    if (
-      at > 0 &&
-      isMark(tokens[at], "*") &&
-      !tokens[at]?.glued &&
-      tokens[at + 1]?.kind === "number" &&
-      tokens[at + 1]?.glued
-    )
-      cues.push({ kind: "correction", start: at, end: at + 1, phrase: "*" });
+    const turn = turnCue(tokens, at);
+    if (turn) cues.push(turn);
+    const unread = unreadCue(tokens, at);
     for (const match of book.matchesAt(tokens, at).reverse())
       for (const { kind, phrase } of match.found) {
         if ((covered.get(kind) ?? -1) > at) continue;
@@ -85,6 +81,10 @@ export function findCues(tokens: readonly Token[]): Cue[] {
         covered.set(kind, match.end);
         cues.push({ kind, start: match.start, end: match.end, phrase });
       }
+    if (unread && (covered.get("illegible") ?? -1) <= at) {
+      covered.set("illegible", unread.end);
+      cues.push(unread);
+    }
   }
   return cues;
 }

@@ -1,6 +1,6 @@
 import type { Standing } from "./candidate.ts";
 import { type Context, cuesOf } from "./context.ts";
-import { offersAnother } from "./hedges.ts";
+import { lacksPart, offeredBefore, offersAnother } from "./hedges.ts";
 import { Ordered } from "./ordered.ts";
 import { isMark, isWord } from "./token.ts";
 import { listRatings } from "./values.ts";
@@ -65,7 +65,13 @@ export function halved(context: Context, claims: readonly Standing[]): Standing[
     }
   }
   for (const claim of claims)
-    if (offersAnother(context, claim) || hesitates(context, claim) || lacksLetter(context, claim))
+    if (
+      offersAnother(context, claim) ||
+      offeredBefore(context, claim) ||
+      hesitates(context, claim) ||
+      lacksPart(context, claim) ||
+      lacksLetter(context, claim)
+    )
       half.add(claim);
   return claims.map((claim) => (half.has(claim) ? { ...claim, value: undefined } : claim));
 }

@@ -65,3 +65,32 @@ function belongTogether(claim: Standing, other: unknown): boolean {
     claim.rating === "hz"
   );
 }
+
+/** "8.6 or maybe 8.8 on the amps": the other value stands before the one that is named. */
+export function offeredBefore({ tokens }: Context, claim: Standing): boolean {
+  if (claim.value === undefined || claim.rating === "modelNumbers" || claim.rating === "pumpModel")
+    return false;
+  let at = claim.start - 1;
+  let doubted = false;
+  for (; at > claim.start - 5; at--) {
+    if (isWord(tokens[at], "or", "o", "u")) doubted = true;
+    else if (!isWord(tokens[at], "maybe", "a", "an", "un", "quizas", "possibly", "perhaps", "even")) break;
+  }
+  const other = tokens[at];
+  if (!doubted || other?.kind !== "number") return false;
+  return parseValue(claim.rating, tokens, at).some(
+    ({ end, value, fit }) =>
+      end === at + 1 && fit > 0.5 && value !== undefined && !belongTogether(claim, value),
+  );
+}
+
+/** "something .6", "2-something-0": a part of the figure before or after is missing. */
+export function lacksPart({ tokens }: Context, claim: Standing): boolean {
+  const before = isMark(tokens[claim.start - 1], "-") ? claim.start - 2 : claim.start - 1;
+  const after = isMark(tokens[claim.end], "-") ? claim.end + 1 : claim.end;
+  return (
+    isWord(tokens[before], ...unsaid) || (isWord(tokens[after], ...unsaid) && tokens[after]?.glued === true)
+  );
+}
+
+const unsaid = ["something", "somethin", "blank", "blah", "algo"];

@@ -59,7 +59,9 @@ export function illegible(context: Context, owners: readonly Owner[], claims: Or
           found.add(name);
       continue;
     }
-    if (near.length === 0 && meansLastNamed(context, cue)) {
+    const asked = justAsked(context, cue, spoken);
+    if (near.length === 0 && asked) found.add(asked);
+    else if (near.length === 0 && meansLastNamed(context, cue)) {
       const last = spoken.before(cue.start, 1)[0];
       if (last && (sentenceAt[cue.start] ?? 0) - (sentenceAt[last.start] ?? 0) === 1) found.add(last);
     }
@@ -103,6 +105,14 @@ function meansLastNamed({ tokens }: Context, cue: Cue): boolean {
   if (cue.kind !== "illegible") return false;
   const object = tokens[cue.end];
   return isWord(object, "one", "it", "any", "that") || /such/.test(cue.phrase);
+}
+
+/** "Volts? No idea": the name that was asked right before. */
+function justAsked({ tokens, sentenceAt }: Context, cue: Cue, spoken: Ordered<Name>): Name | undefined {
+  const name = spoken.before(cue.start, 1)[0];
+  if (cue.kind !== "illegible" || !name || !isMark(tokens[name.end], "?") || cue.start - name.end > 4)
+    return undefined;
+  return (sentenceAt[cue.start] ?? 0) - (sentenceAt[name.start] ?? 0) === 1 ? name : undefined;
 }
 
 function sharesFate({ tokens, sentenceAt }: Context, cue: Cue): boolean {

@@ -41,7 +41,7 @@ export function parseList(rating: RatingName, tokens: readonly Token[], at: numb
   while (values.length < 5) {
     const token = tokens[here];
     if (token?.kind !== "number") break;
-    const taken = takeFrom(rating, token, values, loosely);
+    const taken = takeFrom(rating, token, values, loosely, first);
     if (!taken) break;
     values.push(...taken);
     here += 1;
@@ -73,10 +73,13 @@ function takeFrom(
   token: NumberToken,
   before: readonly number[],
   loosely: boolean,
+  first: NumberToken,
 ): readonly number[] | undefined {
   if (token.pair && before.length === 0 && goTogether(rating, ...token.pair)) return token.pair;
   const value = numberAs(rating, token);
   if (before.length === 0) return [value];
+  // "amps 15.2/7.6 and two for volts": figures and number words do not mix in one list.
+  if (token.form === "words" && first.form === "digits") return undefined;
   const last = before.at(-1) ?? 0;
   return before.some((earlier) => goTogether(rating, earlier, value, loosely)) && last !== value
     ? [value]

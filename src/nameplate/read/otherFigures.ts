@@ -45,6 +45,7 @@ export function otherFigures(tokens: readonly Token[]): Candidate[] {
       tokens[at + 1]?.glued &&
       token.norm.length < 3 &&
       !isMark(previous, "(") &&
+      !insideBrackets(tokens, at) &&
       !token.glued
     )
       aside(at, at + 2, 5);
@@ -104,6 +105,15 @@ export function otherFigures(tokens: readonly Token[]): Candidate[] {
     for (const { end, score } of shapesAt(tokens, at)) aside(at, end, score);
   }
   return candidates;
+}
+
+/** An opened bracket before this place is not closed yet. */
+function insideBrackets(tokens: readonly Token[], at: number): boolean {
+  for (let before = at - 1; before >= Math.max(0, at - 12); before--) {
+    if (isMark(tokens[before], ")")) return false;
+    if (isMark(tokens[before], "(")) return true;
+  }
+  return false;
 }
 
 const fittings = [

@@ -38,17 +38,31 @@ function voltageThenCurrent(tokens: readonly Token[], at: number): Pair | undefi
     let next = end;
     const named = voltUnit && isMark(tokens[next], ":", "=", "-");
     if (!led && !named) return undefined;
-    while (
-      isMark(tokens[next], ":", "=", "-", ",") ||
-      isWord(tokens[next], "it", "its", "is", "draws", "pulls", "says", "es", "son")
-    )
-      next += 1;
+    while (isMark(tokens[next], ":", "=", "-", ",") || isWord(tokens[next], ...between)) next += 1;
     const amps = tokens[next];
     if (amps?.kind !== "number" || suits("amps", amps.value) < 1) return undefined;
     const unit = isWord(tokens[next + 1], ...ampWords);
     return { amps: amps.value, volts, end: unit ? next + 2 : next + 1, unit };
   });
 }
+
+const between = [
+  "it",
+  "its",
+  "is",
+  "draws",
+  "pulls",
+  "says",
+  "es",
+  "son",
+  "would",
+  "be",
+  "uses",
+  "takes",
+  "thats",
+  "then",
+  "shows",
+];
 
 function voltsAt(
   tokens: readonly Token[],
@@ -97,7 +111,7 @@ function run(tokens: readonly Token[], from: number, read: typeof currentAtVolta
     pairs.push(pair);
     at = pair.end;
     while (
-      isMark(tokens[at], ",", ";", "/", "&", "(", ")") ||
+      isMark(tokens[at], ",", ";", "/", "&", "(", ")", ".") ||
       isWord(tokens[at], "and", "or", "y", "o") ||
       (tokens[at]?.kind === "break" && at === pair.end)
     )

@@ -3,7 +3,7 @@ import type { RatingName, RatingValue } from "../vocabulary.ts";
 import { answers, type Missing, retitled, unanswered } from "./answers.ts";
 import type { Candidate, Claim, Standing } from "./candidate.ts";
 import { type Context, contextOf } from "./context.ts";
-import { contrasted } from "./contrast.ts";
+import { contrasted, quoted } from "./contrast.ts";
 import { corrected } from "./corrections.ts";
 import { isDenied } from "./denial.ts";
 import { halved } from "./halfRead.ts";
@@ -19,6 +19,7 @@ import { openQuestions, selfEvident } from "./selfEvident.ts";
 import { settle } from "./settle.ts";
 import { supplyNow } from "./supplyNow.ts";
 import { isMark, isWord, type Token } from "./token.ts";
+import { topics } from "./topics.ts";
 
 /** What of the chosen readings counts, what was taken back, and what could not be read. */
 export function resolve(
@@ -56,7 +57,9 @@ export function resolve(
   add(ratherThan(context, denied).filter(ofLabel));
   add(corrected(context, owners, explained, ordered));
   add(contrasted(context, owners, explained, ordered));
+  add(quoted(context, owners, explained, ordered));
   add(openQuestions(context, explained, standing).filter(ofLabel));
+  add(topics(context, explained, standing).filter(ofLabel));
   add(selfEvident(context, explained, standing).filter(ofLabel));
   standing = retitled(context, expecting, standing);
   add(answers(text, context, owners, explained, expecting, standing));

@@ -38,7 +38,7 @@ function ownersBy(context: Context, apart: boolean): Owner[] {
   const { tokens, clauses } = context;
   const owners: Owner[] = new Array(tokens.length).fill("label");
   const working = sentencesOfWorkingMotors(context);
-  const toldApart = new Ordered(motorsToldApart(context));
+  const toldApart = new Ordered(motorsToldApart(tokens, context.cues, context.entities));
   let inherited: Owner = "label";
   let outer: Owner = "label";
   let heading: Owner | undefined;

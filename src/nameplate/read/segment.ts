@@ -164,6 +164,9 @@ function offerWords(
 ): void {
   const afterNumber = previous?.kind === "number" || previous?.kind === "fraction";
   const number = previous?.kind === "number" ? previous.norm : "";
+  // An unusual number is still a frame with its letter right behind it: "58Y".
+  const unusual = /^[456]\d$/.test(number) && /^[YJ](?![\p{L}\d])/iu.test(run.slice(start, start + 2));
+  if (unusual) offer({ kind: "word", start, end: start + 1 }, 0.8);
   const hyphened =
     previous?.kind === "mark" && /(?:^|\D)(?:48|56)-$/.test(run.slice(Math.max(0, start - 4), start));
   if (frameNumber.test(number) || hyphened) {
@@ -181,7 +184,8 @@ function offerWords(
   }
   const label = previous?.kind === "word" ? run.slice(previous.start, previous.end).toLowerCase() : "";
   const next = run[start + 1];
-  if (/^(?:ins|insul|cl|class|code|kva|clase)$/.test(label) && /[A-Z]/.test(run[start] ?? ""))
+  const letters = /^(?:code|kva)$/.test(label) ? /[A-HJ-NPR-V]/ : /[ABEFHN]/;
+  if (/^(?:ins|insul|cl|class|code|kva|clase)$/.test(label) && letters.test(run[start] ?? ""))
     if (next === undefined || !/[a-z]/.test(next))
       offer({ kind: "word", start, end: start + 1 }, /[A-Z]/.test(next ?? "") ? 1.4 : 0.8);
   // A frame letter before its number: `Y56`.

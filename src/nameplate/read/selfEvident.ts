@@ -19,13 +19,19 @@ export function selfEvident(
   // "el motor es de 3/4" needs nothing else of the label.
   const ofMotor = tokens.some(
     (token, at) =>
-      isWord(token, "motor") && isWord(tokens[at + 1], "is", "es") && isWord(tokens[at + 2], "de", "a"),
+      isWord(token, "motor", "mine") &&
+      ((isWord(tokens[at + 1], "is", "es") && isWord(tokens[at + 2], "de", "a")) ||
+        isMark(tokens[at + 2], "/") ||
+        isMark(tokens[at + 3], "/")),
   );
   if (!ofMotor && !claims.some(({ rating }) => isNameplateRating(rating))) return found;
   const has = (rating: RatingName) =>
     claims.some((claim) => claim.rating === rating) || found.some((claim) => claim.rating === rating);
   for (let at = 0; at < tokens.length; at++) {
-    if (tokens[at]?.kind !== "number" || explained[at]) continue;
+    const token = tokens[at];
+    if (token?.kind !== "number" || explained[at]) continue;
+    // "Two voltages are listed" counts.
+    if (token.form === "words" && tokens[at + 1]?.kind === "word") continue;
     const take = (rating: RatingName, accept: (value: number) => boolean): boolean => {
       if (has(rating)) return false;
       for (const parsed of parseValue(rating, tokens, at).reverse()) {
@@ -81,7 +87,7 @@ function isHorseFraction(tokens: readonly Token[], first: number, end: number): 
   return (
     written &&
     last?.kind === "number" &&
-    isWord(tokens[first - 1], "a", "de", "es", "is", "its", "un", "una", "says", "dice")
+    isWord(tokens[first - 1], "motor", "mine", "a", "de", "es", "is", "its", "un", "una", "says", "dice")
   );
 }
 
@@ -93,8 +99,11 @@ function standsAlone(
   last: number,
 ): boolean {
   const [before, after] = [tokens[first - 1], tokens[last + 1]];
+  // "3450 and 230"
+  const joined = isWord(before, "and", "y") && explained[first - 2] === true;
   const open = (token: Token | undefined, at: number) =>
     token === undefined ||
+    (joined && token === before) ||
     token.kind === "break" ||
     isMark(token, ",", ";", "|", "/", "+", "*") ||
     explained[at] === true ||

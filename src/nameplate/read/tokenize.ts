@@ -1,7 +1,7 @@
 import { chunkEnd, gap, type Run, runFrom } from "./chunks.ts";
 import { cutChunk } from "./cut.ts";
 import { digitLike } from "./digits.ts";
-import type { Token } from "./token.ts";
+import { isMark, type Token } from "./token.ts";
 
 /** Cuts a message into typed pieces, in one pass. */
 export function tokenize(message: string): Token[] {
@@ -60,11 +60,11 @@ function readLoneOnes(text: string, tokens: readonly Token[]): Token[] {
     if (token.kind !== "word" || token.end - token.start !== 1 || digitLike(text[token.start]) !== "1")
       return token;
     const [before, after] = [tokens[at - 1], tokens[at + 1]];
-    const named = before?.kind === "word" && counted.has(before.norm) && before.upper;
+    const lead = isMark(before, ".", ":", "=", "-") ? tokens[at - 2] : before;
+    const named = lead?.kind === "word" && counted.has(lead.norm) && lead.upper;
     const speech = after?.kind === "word" && !after.upper && !counted.has(after.norm);
     const united =
       after?.kind === "word" && counted.has(after.norm) && (text[token.start] === "l" || after.upper);
-    const lead = before?.kind === "mark" ? tokens[at - 2] : before;
     const letter = lead?.kind === "word" && /^(?:code|kva|ins|cl|class|codigo|clase)$/.test(lead.norm);
     if (letter || (!(named && !speech) && !united)) return token;
     const { start, end, glued, wide, chunk } = token;

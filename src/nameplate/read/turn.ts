@@ -4,6 +4,7 @@ import { type Context, cuesIn } from "./context.ts";
 import type { Cue } from "./findCues.ts";
 import { foreign, linking, type Owner } from "./owner.ts";
 import { isWord, type Token } from "./token.ts";
+import { foreignUnits } from "./words/units.ts";
 
 const newOnes = new Set([
   "new one",
@@ -40,6 +41,18 @@ export function turn(
   // "the new panel feeds it 240" is about the house.
   if (newOnes.has(cue.phrase) && isWord(tokens[cue.end], ...ofHouse)) return undefined;
   if (newOnes.has(cue.phrase) && needed(tokens, clause, cue)) return undefined;
+  // "12 gauge wire": the unit of a figure, no thing.
+  if (cue.kind === "thing" && isUnit(tokens, cue)) return undefined;
+  if (cue.kind === "thing" && standsBeside(tokens, cue)) return undefined;
+  // "here is what you want: 1 HP"
+  if (cue.kind === "wish" && isWord(tokens[cue.start - 1], "you", "u", "ya")) return undefined;
+  // "the motor I pulled": taken out, not measured.
+  if (
+    cue.kind === "measured" &&
+    /^(?:pulled|drew)$/.test(cue.phrase) &&
+    isWord(tokens[cue.start - 1], "i", "we")
+  )
+    return undefined;
   // "I told you it's 56J" insists; "I said 1.5 earlier" takes back.
   const insists = /^(?:i said|i told|told you|like i said|dije|yo dije)$/.test(cue.phrase);
   if (insists && !tokens.slice(clause.start, clause.end + 6).some((token) => isWord(token, ...takingBack)))
@@ -67,6 +80,22 @@ export function turn(
   if (cue.kind === "thing" && /^(?:timer|time clock)$/.test(cue.phrase)) return "place";
   if (cue.kind === "thing" && parts.test(cue.phrase)) return "part";
   return foreign[cue.kind];
+}
+
+const unitWords = new Set(foreignUnits);
+
+function isUnit(tokens: readonly Token[], cue: Cue): boolean {
+  return unitWords.has(cue.phrase) && tokens[cue.start - 1]?.kind === "number";
+}
+
+/** "I climbed behind the heater and it says …": a place where somebody stood, not the owner of a figure. */
+function standsBeside(tokens: readonly Token[], cue: Cue): boolean {
+  let at = cue.start - 1;
+  while (isWord(tokens[at], ...articles)) at -= 1;
+  return (
+    isWord(tokens[at], "behind", "near", "beside", "past", "around", "between", "detras") ||
+    (isWord(tokens[at], "to") && isWord(tokens[at - 1], "next", "close"))
+  );
 }
 
 const boxes = ["breaker", "fuse", "panel", "terminal", "wiring", "junction", "electrical"];

@@ -1,6 +1,8 @@
 import { type Context, cuesOf } from "./context.ts";
+import type { Entity } from "./entities.ts";
 import type { Cue } from "./findCues.ts";
-import { isWord } from "./token.ts";
+import type { Ordered } from "./ordered.ts";
+import { isWord, type Token } from "./token.ts";
 
 /** Sentences about a motor that still works, where another one in the message is the broken one. */
 export function sentencesOfWorkingMotors(context: Context): Set<number> {
@@ -26,15 +28,23 @@ export function sentencesOfWorkingMotors(context: Context): Set<number> {
   return broken.size > 0 ? working : new Set();
 }
 
+const needing = ["need", "needs", "necesito"];
+
 /** One of several motors told apart in a message, the tokens that are about it, and whether it is the broken one. */
 export interface ToldApart {
   readonly start: number;
+  /** Where the words that name it end. */
+  readonly named: number;
   readonly end: number;
   readonly owner: "label" | "other";
 }
 
 /** For messages that tell their motors apart ("left one … right one"): the stretches about each, in text order. */
-export function motorsToldApart({ tokens, cues, entities }: Context): ToldApart[] {
+export function motorsToldApart(
+  tokens: readonly Token[],
+  cues: Ordered<Cue>,
+  entities: Ordered<Entity>,
+): ToldApart[] {
   const about = entities.all.map(({ start, end: named, key }, index) => ({
     start,
     named,
@@ -47,17 +57,24 @@ export function motorsToldApart({ tokens, cues, entities }: Context): ToldApart[
     const alive = said.filter(({ kind }) => kind === "alive");
     // "humming along" runs; "humming" does not.
     const isDead = (cue: Cue) =>
-      cue.kind === "dead" && !alive.some((other) => other.start <= cue.start && cue.end <= other.end);
-    const needed = tokens.slice(start, end).some((token) => isWord(token, "need", "needs", "necesito"));
+      cue.kind === "dead" &&
+      !(cue.phrase === "the one" && isWord(tokens[cue.start - 1], "not", "isnt", "aint")) &&
+      !alive.some((other) => other.start <= cue.start && cue.end <= other.end);
+    const needs = tokens.slice(start, end).some((token) => isWord(token, ...needing));
+    // "What I need is for the main pump": what is needed is named next.
+    const ofNext = tokens.slice(Math.max(named, end - 6), end).some((token) => isWord(token, ...needing));
+    const led = tokens.slice(Math.max(0, start - 6), start).some((token) => isWord(token, ...needing));
+    const needed = (needs && !(ofNext && end < tokens.length)) || led;
     if (needed || said.some(isDead)) state.set(key, "dead");
     else if (said.length > 0 && state.get(key) !== "dead") state.set(key, "alive");
   }
   if (state.size === 0) return [];
   const anyDead = [...state.values()].includes("dead");
-  return about.map(({ start, end, key }) => {
+  return about.map(({ start, named, end, key }) => {
     const standing = state.get(key);
     return {
       start,
+      named,
       end,
       owner: standing === "alive" || (standing === undefined && anyDead) ? "other" : "label",
     };

@@ -20,6 +20,11 @@ describe("a correction leaves the final value", () => {
     ["rpm I gave was 1725 and that's wrong, 3450", { rpm: [3450] }],
     ["I thought it was 2hp but the sticker says 1.5", { hp: 1.5 }],
     ["That 56Y was from the other motor, this one's 48Y", { frame: "48Y" }],
+    ["Did I write 8.2 amps? Should be 9.2", { amps: [9.2] }],
+    ["RPM 1725. No. RPM 3450.", { rpm: [3450] }],
+    ["hp: 2 -> 1.5", { hp: 1.5 }],
+    ["frame 56J, I mean Y", { frame: "56Y" }],
+    ["HP 3/4 (my mistake, HP 1)", { hp: 1 }],
     ["HP 1.5 crossed out and 1.0 written in pen", { hp: 1 }],
   ])("%s", (text, expected) => {
     expect(read(text).nameplate).toEqual(expected);
@@ -39,6 +44,16 @@ describe("what cannot be read is named, with no value", () => {
     ["volts reads 2_0", ["volts"]],
     ["11?/230 volts", ["volts"]],
     ["amps start with a 9, the rest is gone", ["amps"]],
+    ["could be 48Y or 46Y", ["frame"]],
+    ["volts 115/2--", ["volts"]],
+    ["volts 2??", ["volts"]],
+    ["looks like 8.6 or maybe 8.8 on the amps", ["amps"]],
+    ["amps: something .6", ["amps"]],
+    ["volts? no idea, it's worn", ["volts"]],
+    ["the sun ate the volts", ["volts"]],
+    ["everything is readable except the service factor", ["serviceFactor"]],
+    ["can't for the most part even make out the frame", ["frame"]],
+    ["los voltios no se alcanzan a leer", ["volts"]],
     ["no se ve el factor de servicio", ["serviceFactor"]],
     ["there's no service factor on the label", ["serviceFactor"]],
   ])("%s", (text, unreadable) => {

@@ -29,6 +29,16 @@ describe("only the label of the motor in question counts", () => {
     ["The spare (works) is 1 hp. The dead one: 1.5 hp", { hp: 1.5 }],
     ["it says 1HP on the wet end and .95 THP on the motor", { totalHp: 0.95 }],
     ["I'd like to go up to a 2 hp. What's on there now is a 1.5 hp", { hp: 1.5 }],
+    ["I climbed behind the heater and what I see is FR 56Y", { frame: "56Y" }],
+    ["This is what you want: 1 1/2 HP", { hp: 1.5 }],
+    ["12 gauge wire, 9.6 amp motor", { amps: [9.6] }],
+    ["los amps son 8.6 y es 1 HP", { amps: [8.6], hp: 1 }],
+    ["spa pump 2 hp is fine, pool pump 1.5 hp is the one that died", { hp: 1.5 }],
+    ["Filter pump is fine (2 HP). The waterfall one died and its label says 3/4 HP", { hp: 0.75 }],
+    ["Two pumps. One runs a waterfall, it's 1 hp. The other is dead, it's 1.5 hp", { hp: 1.5 }],
+    ["On the motor it says 9.8 amps and on the filter it says max 15 amps", { amps: [9.8] }],
+    ["My brother in law swears it's a 2 hp. The label says 1.5.", { hp: 1.5 }],
+    ["the motor I pulled is 1 hp, 3450", { hp: 1, rpm: [3450] }],
     ["WHY DO YOU KEEP ASKING ITS 230 VOLTS", { volts: [230] }],
   ])("%s", (text, expected) => {
     expect(read(text).nameplate).toEqual(expected);

@@ -6,7 +6,7 @@ export const aliveCues: readonly string[] = list(`
   running, ok, is ok, good, great, good one, still running, perfect, healthy, not the problem, no problem,
   funciona, sirve, esta bien, trabaja bien, jala bien, still good, no issues, spins, still spins, humming
   along, hums along, chugging along, purring, running smooth, spins fine, running fine, spare, in the shed,
-  ignore, serviceable, in service, operational, operating
+  ignore, serviceable, in service, operational, operating, run fine, run great, run ok, work fine, work great, both work, both run, no tiene problema, anda bien
 `);
 
 /** The thing just named is the broken one. */
@@ -33,4 +33,11 @@ export const dismissalCues: readonly string[] = list(`
 /** Numbers and letters by which several motors in one message are told apart: pump 1, motor B. */
 export const entityKeys: readonly string[] = list(`
   1, 2, 3, a, b, c, one, two, first, second, uno, dos
+`);
+
+/** What a pump is for, by which one of several is named: "the spa pump", "the waterfall one". */
+export const taskWords: readonly string[] = list(`
+  pool, spa, hot, jacuzzi, filter, filtration, main, circulation, cleaner, sweep, booster, waterfall, fountain,
+  slide, jet, jets, feature, deck, solar, vacuum, kiddie, well, sump, irrigation, sprinkler, pond, alberca,
+  piscina, cascada, fuente, filtro, limpieza, riego
 `);

@@ -10,7 +10,7 @@ export const homeCues: readonly string[] = list(`
   about, one i care about, one that went out, one that burned, one that failed, failed one, this thing, old
   one says, the pool one, main pump, its now, one to replace, one im replacing, one i am replacing, el
   muerto, el quemado, el que se quemo, el que murio, el malo, the bad, one acting up, it wrong, wrong
-  before, got it wrong, el que tengo, la que tengo, one i have, what i have, ahora, hoy, now its, now
+  before, got it wrong, el que tengo, la que tengo, la de ahora, el de ahora, one i have, what i have, ahora, hoy, now its, now
   theres, now it says, now it has, today its, i have now, have now, right now, dont care, not that one,
   thats not it, not it, esa no, this ones, mines, keep it, to keep
 `);
@@ -43,7 +43,7 @@ export const otherPeople: readonly string[] = list(`
   neighbor, neighbors, neighbour, neighbours, friend, friends, buddy, buddys, brother, brothers, brother in
   law, brother in laws, sister, sisters, dad, dads, father, mother, mom, moms, uncle, uncles, cousin,
   cousins, coworker, coworkers, guy next door, people next door, lady next door, folks next door, guy down
-  the street, guy across the street, son, sons, daughter, parents, inlaws, in laws, boss, landlord, tenant,
+  the street, guy across the street, my son, our son, his son, sons, daughter, parents, inlaws, in laws, boss, landlord, tenant,
   neighbor across, vecino, vecina, vecinos, amigo, primo, hermano, cunado, suegro, compadre, tio, jefe, next
   door, hoa, clubhouse, community pool, previous owners
 `);
@@ -62,8 +62,8 @@ export const earlierCues: readonly string[] = list(`
   second, last one was, last motor, prior claim, prior motor, prior unit, prior one, former motor, former
   unit, swapped a, swapped out a, took out a, old one was, old motor was, old pump was, old pump had, old
   one had, old motor had, years ago, years back, back in, replaced a, replaced in, had put, i put, i had
-  put, i had typed, i had it as, i had it at, i had said, i typed, i wrote, i said, i told, id said, had
-  typed, had written, had said, told you, sent before, said before, earlier i, antes tenia, antes era, el
+  put, i had typed, did i write, did i say, did i put, did i type, did i tell you, did i give you, i had it as, i had it at, i had said, i typed, i wrote, i said, i told, id said, had
+  typed, had written, had said, told you, sent before, said before, earlier i, antes tenia, antes era, vieja era, viejo tenia, vieja tenia, viejito era, el
   anterior, la anterior, anterior, el viejo era, el original, yo dije, dije, habia puesto, puse, escribi,
   the one you shipped, one you shipped, you shipped, you sent, the one you sent, they sent me, guy sent, i
   ordered, ordered a, bought a, one i bought, replacement i got, i returned, came with, came originally,

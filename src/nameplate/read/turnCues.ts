@@ -1,0 +1,33 @@
+import type { Cue } from "./findCues.ts";
+import { isMark, isWord, type Token } from "./token.ts";
+
+/** Signs of a correction that are no words of it: "*1.0", "2 -> 1.5", a "No." that stands alone. */
+export function turnCue(tokens: readonly Token[], at: number): Cue | undefined {
+  const end = starred(tokens, at) ?? arrow(tokens, at) ?? loneNo(tokens, at);
+  return end === undefined ? undefined : { kind: "correction", start: at, end, phrase: "*" };
+}
+
+/** "*1.0" after "hp 1.5". */
+function starred(tokens: readonly Token[], at: number): number | undefined {
+  const [star, figure] = [tokens[at], tokens[at + 1]];
+  if (at === 0 || !isMark(star, "*") || star?.glued) return undefined;
+  return figure?.kind === "number" && figure.glued ? at + 1 : undefined;
+}
+
+/** "2 -> 1.5" */
+function arrow(tokens: readonly Token[], at: number): number | undefined {
+  if (tokens[at - 1]?.kind !== "number") return undefined;
+  if (isMark(tokens[at], "→")) return at + 1;
+  const drawn = isMark(tokens[at], "-", "=") && isMark(tokens[at + 1], ">") && tokens[at + 1]?.glued;
+  return drawn ? at + 2 : undefined;
+}
+
+/** "RPM 1725. No. RPM 3450." */
+function loneNo(tokens: readonly Token[], at: number): number | undefined {
+  if (!isWord(tokens[at], "no", "nope", "nah")) return undefined;
+  const [before, after] = [tokens[at - 1], tokens[at + 1]];
+  const parted = isMark(before, ".", ",", "!", ";", "-", "…") || before?.kind === "break";
+  // "no. 1107" at the head of a line numbers something.
+  if (before?.kind === "break" && isMark(after, ".")) return undefined;
+  return parted && isMark(after, ".", ",", "!", "-", "…", ";") ? at + 1 : undefined;
+}

@@ -1,0 +1,84 @@
+import type { Cue } from "./findCues.ts";
+import { isMark, isWord, type Token } from "./token.ts";
+
+/** Ways to say that something cannot be read which are built from parts, so that no list could hold them all. */
+export function unreadCue(tokens: readonly Token[], at: number): Cue | undefined {
+  const end = noSeLee(tokens, at) ?? cannotRead(tokens, at) ?? eaten(tokens, at) ?? allBut(tokens, at);
+  return end === undefined
+    ? undefined
+    : { kind: "illegible", start: at, end, phrase: isWord(tokens[at], "no") ? "no se lee" : "cant read" };
+}
+
+const pronouns = ["se", "lo", "la", "los", "las", "le", "les", "me"];
+const spanishModals =
+  /^(?:alcanza|alcanzan|alcanzo|puede|pueden|puedo|pude|podemos|logra|logran|logro|pudo|deja|dejan|ha|ven|ve)$/;
+const spanishVerbs =
+  /^(?:leer|leerlo|leerla|leerlos|lee|leen|leo|ver|verlo|verla|ve|ven|veo|vemos|distingue|distinguen|distinguir|distingo|nota|notan|aprecia|aprecian|entiende|entienden|entiendo|encuentra|encuentro|mira|miran|miro)$/;
+
+/** "no se alcanzan a leer", "ya no lo puedo ver": a verb of reading denied. */
+function noSeLee(tokens: readonly Token[], at: number): number | undefined {
+  if (!isWord(tokens[at], "no")) return undefined;
+  let end = at + 1;
+  while (end < at + 3 && isWord(tokens[end], ...pronouns)) end += 1;
+  const modal = tokens[end];
+  if (modal?.kind === "word" && spanishModals.test(modal.norm) && tokens[end + 1]?.kind === "word") {
+    const next = isWord(tokens[end + 1], "a", "de") ? end + 2 : end + 1;
+    const verb = tokens[isWord(tokens[next], "bien", "ni") ? next + 1 : next];
+    if (verb?.kind === "word" && spanishVerbs.test(verb.norm)) return tokens.indexOf(verb, next) + 1;
+  }
+  const verb = tokens[end];
+  return verb?.kind === "word" && spanishVerbs.test(verb.norm) ? end + 1 : undefined;
+}
+
+const cannot = /^(?:cant|cannot|couldnt|wont|hardly|barely|unable|never)$/;
+const adverbs =
+  /^(?:quite|really|even|exactly|clearly|fully|ever|to|not|just|honestly|seem|seems|hardly|barely|myself|fully|properly|even|possibly|actually|yet)$/;
+const reading = /^(?:read|see|tell|find|decipher|distinguish|spot|discern|identify|get)$/;
+const mostAdverbs = 3;
+
+/** "can't for sure read", "could not even make out": what stands between denial and verb does not matter. */
+function cannotRead(tokens: readonly Token[], at: number): number | undefined {
+  const denial = tokens[at];
+  const parted = isWord(denial, "can", "could") && isWord(tokens[at + 1], "not", "hardly", "barely", "no");
+  if (denial?.kind !== "word" || !(parted || cannot.test(denial.norm))) return undefined;
+  let end = at + (parted ? 2 : 1);
+  for (let seen = 0; seen < mostAdverbs; seen++) {
+    const adverb = tokens[end];
+    if (adverb?.kind !== "word" || !adverbs.test(adverb.norm)) break;
+    end += 1;
+  }
+  const verb = tokens[end];
+  if (isWord(verb, "make") && isWord(tokens[end + 1], "out")) return end + 2;
+  return verb?.kind === "word" && reading.test(verb.norm) ? end + 1 : undefined;
+}
+
+const agents =
+  /^(?:sun|rust|weather|corrosion|paint|acid|chlorine|salt|mice|water|grease|sunlight|time|rain|bleach|somebody|someone|sol|oxido|lluvia|pintura|grasa|dirt|mud|moisture)$/;
+const takes =
+  /^(?:ate|eaten|got|took|taken|killed|ruined|covers|covered|covering|destroyed|wiped|bleached|hid|hides|hiding|claimed|erased|scratched|se)$/;
+
+/** "the sun ate the volts", "rust has taken the amps". */
+function eaten(tokens: readonly Token[], at: number): number | undefined {
+  const agent = tokens[at];
+  if (agent?.kind !== "word" || !agents.test(agent.norm)) return undefined;
+  let verb = isWord(tokens[at + 1], "has", "have", "had", "is", "kind") ? at + 2 : at + 1;
+  if (isWord(tokens[verb], "se")) verb += isWord(tokens[verb + 1], "comio", "llevo", "borro") ? 1 : 9;
+  const taken = tokens[verb];
+  if (taken?.kind !== "word") return undefined;
+  return takes.test(taken.norm) || isWord(tokens[verb - 1], "se") ? verb + 1 : undefined;
+}
+
+const reach = 9;
+
+/** "everything is readable except the service factor". */
+function allBut(tokens: readonly Token[], at: number): number | undefined {
+  if (!isWord(tokens[at], "except", "but", "besides", "excepto", "menos", "minus", "salvo")) return undefined;
+  for (let before = at - 1; before >= Math.max(0, at - reach); before--) {
+    const token = tokens[before];
+    if (token?.kind === "break" || token?.kind === "number" || isMark(token, ".", "!", "?", ";"))
+      return undefined;
+    if (isWord(token, "everything", "all", "todo", "rest", "else") && !isWord(tokens[before + 1], "i", "it"))
+      return isWord(tokens[at + 1], "for") ? at + 2 : at + 1;
+  }
+  return undefined;
+}
