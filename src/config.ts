@@ -133,6 +133,9 @@ const environmentSchema = z
     },
   );
 
+/** The names of all settings. */
+export const settingNames: readonly string[] = Object.keys(environmentSchema.shape);
+
 /** Reads the settings. Throws {@link ConfigError} naming the first one that cannot be used. */
 export function readConfig(environment: NodeJS.ProcessEnv = process.env): Config {
   const checked = environmentSchema.safeParse(environment);

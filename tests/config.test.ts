@@ -1,5 +1,6 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { ConfigError, readConfig } from "../src/config.ts";
+import { ConfigError, readConfig, settingNames } from "../src/config.ts";
 
 const token = "123456:invented-token-of-nobody";
 
@@ -44,5 +45,14 @@ describe("the settings", () => {
     expect(() => readConfig(environment)).toThrow(name);
     const [value = ""] = Object.values(environment);
     expect(() => readConfig(environment)).not.toThrow(value);
+  });
+
+  test("are all in the README's table, and no others are", () => {
+    const readme = readFileSync(new URL("../README.md", import.meta.url), "utf8");
+    const [, after = ""] = readme.split("\n## Settings\n");
+    const [table = ""] = after.split("\n## ");
+    const rows = table.split("\n").filter((line) => line.startsWith("| `"));
+    const named = rows.flatMap((row) => row.split("|")[1]?.match(/NAMEPLATE_\w+/g) ?? []);
+    expect(named.toSorted()).toEqual([...settingNames].toSorted());
   });
 });

@@ -19,7 +19,7 @@ export async function openLog(
   otherwise: "stderr" | "nowhere",
 ): Promise<Log | null> {
   if (logFile === null && otherwise === "nowhere") return null;
-  const { pino } = await import("pino");
+  const { default: pino } = await import("pino");
   const to =
     logFile === null ? { fd: 2, sync: true } : { dest: logFile, mkdir: true, sync: true, mode: 0o600 };
   const log: Log = pino(

@@ -1,13 +1,14 @@
 import { Api } from "grammy";
 import type { Wording } from "../../conversation/wording.ts";
 import type { Engine } from "../../engine/types.ts";
+import { namesWith } from "../../ops/log.ts";
 import type { Store } from "../../store/store.ts";
 import { type Clock, systemClock } from "./clock.ts";
 import { keepTime } from "./clockwork.ts";
 import { publishCommands } from "./commands.ts";
 import { dispatch } from "./dispatch.ts";
 import { Inbox } from "./inbox.ts";
-import { type Log, namesForLog } from "./log.ts";
+import type { Log } from "./log.ts";
 import { type Pace, usualPace } from "./pace.ts";
 import { receive, untilAnswered } from "./receive.ts";
 import { Sender } from "./sender.ts";
@@ -62,7 +63,7 @@ async function run(options: TelegramOptions, stopping: AbortController): Promise
       ? null
       : await StaffGroup.find({ api, store, clock, pace, log }, options.staffGroup);
   const { wording, shopName, onCall } = options;
-  const nameOf = namesForLog(token);
+  const nameOf = namesWith(await store.upkeep.installationKey());
   const station: Station = {
     api,
     me,

@@ -1,5 +1,6 @@
 import type { Update } from "grammy/types";
 import { describe, failureOf } from "./failures.ts";
+import { threadIdOf } from "./refs.ts";
 import { isIn } from "./staff-group.ts";
 import type { Station } from "./station.ts";
 
@@ -19,7 +20,7 @@ export async function fromForeign(station: Station, update: Update, chatId: numb
   await unlessShutOut(station, () => api.sendMessage(chatId, text));
   if (staff === null) return;
   await unlessShutOut(station, () => api.leaveChat(chatId));
-  log.info({ group: nameOf(String(chatId)) }, "left a group that is not the desk's");
+  log.info({ group: nameOf(threadIdOf(chatId)) }, "left a group that is not the desk's");
 }
 
 /** A group that shuts the bot out has no need of it either. */

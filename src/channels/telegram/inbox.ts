@@ -153,7 +153,7 @@ export class Inbox {
         this.later(name, error);
         return false;
       }
-      const about = { chat: nameOf(name), update: ids[0], failure: describe(error) };
+      const about = { thread: nameOf(name), update: ids[0], failure: describe(error) };
       log.error(about, "an update cannot be handled and was set aside");
       return this.setAside(name, kept, describe(error));
     }
@@ -175,7 +175,7 @@ export class Inbox {
     const failed = this.failures.get(name) ?? 0;
     this.failures.set(name, failed + 1);
     const wait = failure.kind === "wait" ? failure.seconds * 1000 : backoff(pace, failed);
-    log.warn({ chat: nameOf(name), failure: describe(error), waitMs: wait }, "an update is tried again");
+    log.warn({ thread: nameOf(name), failure: describe(error), waitMs: wait }, "an update is tried again");
     if (this.stopped) return;
     const takeBack = clock.after(wait, () => {
       this.timers.delete(takeBack);

@@ -106,7 +106,9 @@ export class Sender {
       error instanceof NoAddress
         ? ({ kind: "refused", description: "no address" } as const)
         : failureOf(error);
-    const about = { lane: nameOf(laneKey(item.lane)), message: item.id, failure: describe(error) };
+    const to =
+      item.lane.kind === "customer" ? { thread: nameOf(item.lane.threadId) } : { lane: laneKey(item.lane) };
+    const about = { ...to, message: item.id, failure: describe(error) };
     const end = failure.kind === "token" ? fatal(failure) : undefined;
     if (end) {
       this.onFatal(end);

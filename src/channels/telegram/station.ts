@@ -24,6 +24,6 @@ export interface Station {
   readonly log: Log;
   /** The mark each case's topic bears now, as far as this run has set it. */
   readonly titles: Map<number, string>;
-  /** A chat's name in the log. */
-  readonly nameOf: (key: string) => string;
+  /** A thread's name in the log, the same as in the engine's lines. */
+  readonly nameOf: (threadId: string) => string;
 }

@@ -3,6 +3,7 @@ import nock from "nock";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { type RunningTelegram, startTelegram } from "../../../src/channels/telegram/adapter.ts";
 import type { Pace } from "../../../src/channels/telegram/pace.ts";
+import { namesWith } from "../../../src/ops/log.ts";
 import { openSqliteStore } from "../../../src/store/sqlite.ts";
 import type { Store } from "../../../src/store/store.ts";
 import { knowledge } from "../../conversation/knowledge.ts";
@@ -374,4 +375,11 @@ test("neither the token nor what people write stands in the log", async () => {
   expect(all).not.toContain(token);
   expect(all).not.toContain(token.split(":")[1]);
   expect((await store.parked()).length).toBeGreaterThan(0);
+  // The engine names its threads with the same key, so that all lines about one customer can be found.
+  const nameOf = namesWith(await store.upkeep.installationKey());
+  const [{ thread } = { thread: "" }] = (await store.parked()).map(({ lane }) => ({
+    thread: lane.kind === "customer" ? lane.threadId : "",
+  }));
+  expect(thread).toMatch(/^telegram:\d+$/);
+  expect(log.find((line) => line.includes("parked"))).toContain(`"thread":"${nameOf(thread)}"`);
 });
