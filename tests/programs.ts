@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { readFileSync, rmSync } from "node:fs";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { build, type Plugin } from "esbuild";
 import type { TestProject } from "vitest/node";
@@ -6,14 +6,17 @@ import type { TestProject } from "vitest/node";
 // The suite starts the program some hundred times. Compiled once into a file each, it starts in half the time.
 
 const project = (path: string) => fileURLToPath(new URL(`../${path}`, import.meta.url));
-const compiled = (name: string) => project(`node_modules/.cache/nameplate-desk/${name}.mjs`);
+
+/** Each run has a folder of its own, handed to its workers: two runs at once must not exchange programs. */
+const folder = process.env["TEST_PROGRAMS"] ?? project(`node_modules/.cache/programs-${process.pid}`);
+process.env["TEST_PROGRAMS"] = folder;
 
 /** The programs that tests run in processes of their own. */
 export const programs = {
   /** The command line. */
-  cli: compiled("cli"),
+  cli: `${folder}/cli.mjs`,
   /** A desk on the Bot API stand-in, for tests that kill it. */
-  deskProcess: compiled("desk-process"),
+  deskProcess: `${folder}/desk-process.mjs`,
 } as const;
 
 /** Compiles the programs. A file still finds what lies beside its source. */
@@ -23,7 +26,7 @@ export async function compilePrograms(): Promise<void> {
       cli: project("src/cli.ts"),
       "desk-process": project("tests/channels/telegram/kill/desk-process.ts"),
     },
-    outdir: project("node_modules/.cache/nameplate-desk"),
+    outdir: folder,
     outExtension: { ".js": ".mjs" },
     bundle: true,
     splitting: true,
@@ -51,8 +54,13 @@ const sourcePlaces: Plugin = {
     })),
 };
 
-/** Before the first test, and again before those that a change starts anew. */
-export default async function setup(run: TestProject): Promise<void> {
+export function removePrograms(): void {
+  rmSync(folder, { recursive: true, force: true });
+}
+
+/** Before the first test, and again before those that a change starts anew; gives what to do after the last. */
+export default async function setup(run: TestProject): Promise<() => void> {
   await compilePrograms();
   run.onTestsRerun(compilePrograms);
+  return removePrograms;
 }

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { isDeepStrictEqual } from "node:util";
 import { differences } from "../channels/telegram/kill/compare.ts";
 import { playEvening } from "../channels/telegram/kill/play.ts";
-import { compilePrograms } from "../programs.ts";
+import { compilePrograms, removePrograms } from "../programs.ts";
 
 // Kills the desk hundreds of times and counts what went wrong: npx tsx tests/bench/kills.ts [kills] [a night]
 const wanted = Number(process.argv[2] ?? 300);
@@ -39,4 +39,5 @@ process.stdout.write(
   `${kills} kills (${atStart} while starting), ${repeated} messages repeated, ${wrong} evenings went wrong\n`,
 );
 rmSync(folder, { recursive: true, force: true });
+removePrograms();
 process.exitCode = wrong === 0 ? 0 : 1;
