@@ -60,7 +60,9 @@ export function removePrograms(): void {
 
 /** Before the first test, and again before those that a change starts anew; gives what to do after the last. */
 export default async function setup(run: TestProject): Promise<() => void> {
-  await compilePrograms();
-  run.onTestsRerun(compilePrograms);
+  // A source that cannot be compiled fails the tests that start it, not all of them; esbuild has said why.
+  const compile = () => compilePrograms().catch(removePrograms);
+  await compile();
+  run.onTestsRerun(compile);
   return removePrograms;
 }

@@ -22,7 +22,7 @@ export function goOn(turn: TalkTurn, answeredAside: boolean): Response {
     thread !== absorbed.thread;
 
   // A side question that was answered leaves the open question above it standing.
-  if (answeredAside && !settledSomething) return { thread, replies: [] };
+  if (answeredAside && !settledSomething) return { thread, replies: invitation(turn) };
   // Somebody who asked for a person is not kept talking.
   if (wants("person") && nothingNew) return { thread, replies: [] };
 
@@ -81,17 +81,24 @@ function deskReason(verdict: NonNullable<TalkTurn["assessment"]["match"]>["verdi
   return verdict === "undecided" ? "cannot-decide" : "verdict-ready";
 }
 
+/** Who begins with a question is told, after its answer, how to begin; who asks for a person waits for one. */
+function invitation({ thread, assessment, speaker, wants }: TalkTurn): readonly string[] {
+  const begun = assessment.match !== null || thread.unreadable.length > 0 || !isFirst(thread);
+  return begun || wants("person") ? [] : [speaker.say("replies", "opening")];
+}
+
+const isFirst = ({ lines }: TalkTurn["thread"]) => lines.every(({ from }) => from === "customer");
+
 /** Nothing about the motor is known yet: ask for the label, then for the pump, then for a photo. */
 function beginning(turn: TalkTurn, nothingNew: boolean): Response {
   const { thread, speaker, knowledge } = turn;
-  const first = thread.lines.every(({ from }) => from === "customer");
   if (thread.unreadable.length > 0) {
     const noPump = thread.unreadable.includes("pumpModel") || (thread.asked.pumpModel ?? 0) >= ASKED_AT_MOST;
     if (noPump) return handOver(turn, "photo");
     const asked = ask(thread, ["pumpModel"], speaker);
     return { thread: asked.thread, replies: [asked.text] };
   }
-  const key = first ? "hello" : nothingNew ? "opening" : "noted";
+  const key = isFirst(thread) ? "hello" : nothingNew ? "opening" : "noted";
   return { thread, replies: [speaker.say("replies", key, { shop: knowledge.shop.name })] };
 }
 

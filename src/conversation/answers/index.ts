@@ -21,11 +21,15 @@ const answers: readonly (readonly [IntentName, Answer])[] = [
   ["summary", summary],
   ["price", price],
   ["savings", savings],
-  ["bigger", bigger],
+  // "Upgrade to variable speed" asks for other speeds, not for more power.
+  ["bigger", (turn) => (turn.wants("two-speed") ? undefined : bigger(turn))],
   ["two-speed", otherSpeeds],
   ["parts", parts],
   ["legal", legal],
   ["wiring", ({ speaker }) => speaker.say("replies", "wiring")],
+  ["fault", fault],
+  ["photo", ({ speaker }) => speaker.say("replies", "photo.words")],
+  ["service", ({ speaker }) => speaker.say("replies", "forDesk")],
   ["hours", ({ speaker, when }) => speaker.say("replies", "hours", { when })],
   ["thanks", ({ speaker }) => speaker.say("replies", "thanks")],
 ];
@@ -53,10 +57,21 @@ export function sideAnswers(turn: TalkTurn): { readonly thread: Thread; readonly
 const smallTalk: ReadonlySet<IntentName> = new Set(["greeting", "thanks", "other"]);
 
 /** A question that none of the answers is for: shipping, chlorine, the weather. */
-function asksSomethingElse({ text, understood }: TalkTurn): boolean {
-  const { reading, intents } = understood;
-  const nothingRead = reading.readings.length === 0 && reading.unreadable.length === 0;
-  return nothingRead && /[?¿]/.test(text) && intents.every(({ intent }) => smallTalk.has(intent));
+function asksSomethingElse(turn: TalkTurn): boolean {
+  const { text, understood } = turn;
+  return (
+    !readsSomething(turn) &&
+    /[?¿]/.test(text) &&
+    understood.intents.every(({ intent }) => smallTalk.has(intent))
+  );
+}
+
+const readsSomething = ({ understood: { reading } }: TalkTurn) =>
+  reading.readings.length > 0 || reading.unreadable.length > 0;
+
+/** What ails the motor is not judged from afar; whoever tells it on the way to the label has asked nothing. */
+function fault(turn: TalkTurn): string | undefined {
+  return readsSomething(turn) ? undefined : turn.speaker.say("replies", "fault");
 }
 
 function parts(turn: TalkTurn): string {

@@ -28,6 +28,10 @@ export const intentNames = [
   "power-off",
   "planning",
   "wiring",
+  "start",
+  "fault",
+  "photo",
+  "service",
 ] as const;
 
 export type IntentName = (typeof intentNames)[number];
@@ -41,4 +45,8 @@ export const finerIntents: ReadonlySet<IntentName> = new Set([
   "power-off",
   "planning",
   "wiring",
+  "start",
+  "fault",
+  "photo",
+  "service",
 ]);

@@ -8,7 +8,7 @@ describe("a customer in a private chat", () => {
     const ada = world.addUser({ first_name: "Ada" });
     ada.starts();
     await world.quiet();
-    expect(ada.hears()).toEqual([expect.stringContaining("motor desk at The Soggy Towel")]);
+    expect(ada.hears()).toEqual([expect.stringContaining("motor desk of The Soggy Towel")]);
     ada.says("1 hp, SF 1.65, 230V");
     await world.quiet();
     expect(ada.hears().at(-1)).toMatch(/^Got it: 1 hp, SF 1\.65, 230 V\./);

@@ -30,7 +30,19 @@ describe("order", () => {
       ...["no", "yes", "thanks", "greeting", "other"],
     ]);
     expect(intentNames.slice(17)).toEqual([
-      ...["two-speed", "legal", "summary", "parts", "power-off", "planning", "wiring"],
+      ...[
+        "two-speed",
+        "legal",
+        "summary",
+        "parts",
+        "power-off",
+        "planning",
+        "wiring",
+        "start",
+        "fault",
+        "photo",
+        "service",
+      ],
     ]);
   });
 
