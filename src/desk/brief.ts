@@ -30,8 +30,30 @@ export function briefOf(
   assessment: Assessment,
   { knowledge, numbers }: Pick<DeskTurn, "knowledge" | "numbers">,
 ): string {
+  return cut([
+    ...matters(open, thread, assessment, { knowledge, numbers }),
+    ...lastWords(thread, knowledge.wording),
+  ]);
+}
+
+/** The brief without the last words: it changes when something is known or decided, not with every message. */
+export function cardOf(
+  open: BriefedCase,
+  thread: Thread,
+  assessment: Assessment,
+  known: Pick<DeskTurn, "knowledge" | "numbers">,
+): string {
+  return cut(matters(open, thread, assessment, known));
+}
+
+function matters(
+  open: BriefedCase,
+  thread: Thread,
+  assessment: Assessment,
+  { knowledge, numbers }: Pick<DeskTurn, "knowledge" | "numbers">,
+): readonly string[] {
   const { wording } = knowledge;
-  const lines = [
+  return [
     ...headLines(open, thread, wording),
     ...labelLines(thread, assessment, wording),
     ...motorLines(assessment, knowledge),
@@ -40,9 +62,7 @@ export function briefOf(
     ...moneyLines(assessment, knowledge),
     ...recordLines(assessment, knowledge, numbers),
     ...openLines(assessment, wording),
-    ...lastWords(thread, wording),
   ];
-  return cut(lines);
 }
 
 function headLines(open: BriefedCase, { hazard }: Thread, wording: Wording): readonly string[] {

@@ -57,6 +57,8 @@ export interface DeskCase {
   /** One line on what the customer has and what fits, for lists and titles. */
   readonly headline: string;
   readonly brief: string;
+  /** What the brief's card shows; empty while there is nothing to show. */
+  readonly card: string;
   /** ISO instants. */
   readonly openedAt: string;
   readonly updatedAt: string;
@@ -122,6 +124,7 @@ export function openedCase(
     sale: null,
     headline: "",
     brief: "",
+    card: "",
     openedAt: at,
     updatedAt: at,
   };

@@ -7,7 +7,7 @@ import type { RatingName } from "../nameplate/vocabulary.ts";
 import { type Choice, type Content, fitsChoice } from "../outgoing.ts";
 import type { DeskTurn } from "./acts/act.ts";
 import { ageInWords } from "./age.ts";
-import { briefOf } from "./brief.ts";
+import { briefOf, cardOf } from "./brief.ts";
 import type { CaseEvent, DeskCase } from "./case.ts";
 import { partsOfCase, unsettledText } from "./parts.ts";
 import { type ButtonAct, choiceIdOf } from "./staff-line.ts";
@@ -23,12 +23,15 @@ export function presented(
   const { wording } = known.knowledge;
   const { unsettled } = partsOfCase(open, assessment, known.knowledge);
   const speaker = createSpeaker(wording, []);
+  const nothingKnown = Object.keys(assessment.facts).length === 0;
   return {
     ...open,
     partsAgain: unsettled.map((one) => unsettledText(one, speaker)),
     fits: best === undefined || best.verdict === "undecided" ? null : best.motor.sku,
     headline: headlineOf(assessment, wording),
     brief: briefOf(open, thread, assessment, known),
+    // While nothing is known a card would say less than the brief; one that is there is kept up to date.
+    card: open.card === "" && nothingKnown ? "" : cardOf(open, thread, assessment, known),
   };
 }
 
@@ -57,6 +60,7 @@ export function briefContent(open: DeskCase, thread: Thread, wording: Wording): 
   return {
     text: `${standingLine(open, wording)}\n${open.brief}`,
     choices: choicesNow(open, thread, wording),
+    ...(open.card === "" ? {} : { picture: { kind: "brief", text: open.card, urgency: open.urgency } }),
   };
 }
 

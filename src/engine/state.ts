@@ -21,6 +21,7 @@ const addedLater = {
   partsAgain: [],
   sale: null,
   headline: "",
+  card: "",
 } as const;
 
 /** A stored case; fields that a later version added take their first value. */

@@ -227,4 +227,13 @@ export const migrations: readonly string[] = [
   CREATE INDEX verdicts_case ON verdicts (case_id);
   CREATE INDEX inbox_thread ON inbox (thread_id);
   `,
+  // What a channel calls pictures of ours that it has once: they are not uploaded again. None shows a customer's words.
+  `
+  CREATE TABLE sent_pictures (
+    account TEXT NOT NULL,
+    picture TEXT NOT NULL,
+    name TEXT NOT NULL,
+    PRIMARY KEY (account, picture)
+  ) STRICT, WITHOUT ROWID;
+  `,
 ];

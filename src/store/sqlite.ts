@@ -3,6 +3,7 @@ import { type Db, openDatabase } from "./sqlite/database.ts";
 import { linksOf } from "./sqlite/links.ts";
 import { numbersOf } from "./sqlite/numbers.ts";
 import { outboxOf } from "./sqlite/outbox.ts";
+import { sentPicturesOf } from "./sqlite/sent-pictures.ts";
 import { stockOf } from "./sqlite/stock.ts";
 import { telegramOf } from "./sqlite/telegram.ts";
 import { threadsOf } from "./sqlite/threads.ts";
@@ -68,6 +69,7 @@ export function storeOn(db: Db): Store {
     ...numbers.methods,
     ...verdicts.methods,
     ...linksOf(db, write),
+    sentPictures: sentPicturesOf(db, write),
     stock: stockOf(db),
     telegram: telegramOf(db, write, outbox.add),
     upkeep: upkeepOf(db, write),

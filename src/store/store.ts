@@ -1,6 +1,7 @@
 import type { NumberOnRecord } from "../catalogue/numbers-on-record.ts";
 import type { Attachment, Lane, Outgoing } from "../outgoing.ts";
 import type { StaffMember } from "../staff.ts";
+import type { SentPictures } from "./sent-pictures.ts";
 import type { StockStore } from "./stock.ts";
 import type { TelegramStore } from "./telegram.ts";
 import type { UpkeepStore } from "./upkeep.ts";
@@ -176,6 +177,7 @@ export interface Store {
   readonly telegram: TelegramStore;
   readonly upkeep: UpkeepStore;
 
+  readonly sentPictures: SentPictures;
   readonly stock: StockStore;
   readonly close: () => Promise<void>;
 }

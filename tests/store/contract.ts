@@ -265,5 +265,16 @@ export function storeContract(name: string, open: () => Opened): void {
       await store.unlink("chat", "topic:5");
       expect(await store.links("chat", lane)).toHaveLength(1);
     });
+
+    test("a picture's name in a channel is kept for each account, the latest of them", async () => {
+      const { sentPictures } = store;
+      expect(await sentPictures.find("chat:1", "abc")).toBeUndefined();
+      await sentPictures.keep("chat:1", "abc", "file-1");
+      await sentPictures.keep("chat:1", "abc", "file-2");
+      await store.close();
+      store = opened.reopen();
+      expect(await store.sentPictures.find("chat:1", "abc")).toBe("file-2");
+      expect(await store.sentPictures.find("chat:2", "abc")).toBeUndefined();
+    });
   });
 }

@@ -1,5 +1,6 @@
 import type { Message } from "grammy/types";
 import type { Outgoing } from "../../outgoing.ts";
+import { showCard } from "./case-card.ts";
 import { sendPicture } from "./drawn.ts";
 import { failureOf } from "./failures.ts";
 import { type CasePlace, ensureTopic, forgetPlace, placeOf, renameTopic } from "./places.ts";
@@ -72,6 +73,8 @@ async function toCase(
     const place = await ensureTopic(station, staff, found, caseId);
     if (message.slot === "brief") {
       await showBrief(station, place, caseId, message);
+      const card = message.content.picture;
+      if (card !== undefined) await showCard(station, place, caseId, card);
       return await renameTopic(station, place, caseId);
     }
     // What comes without its brief before it, as after the group was upgraded, would stand there unexplained.

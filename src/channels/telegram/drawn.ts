@@ -1,34 +1,40 @@
-import { InputFile } from "grammy";
 import type { Message } from "grammy/types";
 import type { Pictured } from "../../conversation/pictured.ts";
 import { pictureOf } from "../../pictures/picture-for.ts";
-import { PictureError, renderPng } from "../../pictures/render.ts";
+import { PictureError } from "../../pictures/render.ts";
 import { describe, failureOf } from "./failures.ts";
 import type { Station } from "./station.ts";
 import { fitText } from "./text.ts";
+import { sendUploaded } from "./uploaded.ts";
 
 /** Bot API, sendPhoto: a caption of 0 to 1024 characters. */
 const CAPTION_CHARACTERS = 1024;
 
 /**
  * Sends the drawn picture, its caption saying what it shows for people who do not see it. The words after it stand by
- * themselves: a picture that cannot be drawn or is refused is left out rather than keeping them back.
+ * themselves.
  */
-export async function sendPicture(
-  { api, wording, log }: Station,
-  chat: number,
-  of: Pictured,
-): Promise<readonly Message[]> {
+export async function sendPicture(station: Station, chat: number, of: Pictured): Promise<readonly Message[]> {
+  const { api, wording } = station;
   const picture = pictureOf(of, wording);
   if (picture === null) return [];
+  const caption = fitText(picture.alt, CAPTION_CHARACTERS);
+  // The words come right after it: the phone buzzes once.
+  const sent = await unlessRefused(station, () =>
+    sendUploaded(station, picture, (photo) =>
+      api.sendPhoto(chat, photo, { caption, disable_notification: true }),
+    ),
+  );
+  return sent === undefined ? [] : [sent];
+}
+
+/** What `show` gives; undefined for a picture that cannot be drawn or is refused: it is left out and keeps nothing back. */
+export async function unlessRefused<T>({ log }: Station, show: () => Promise<T>): Promise<T | undefined> {
   try {
-    const file = new InputFile(renderPng(picture), "picture.png");
-    const caption = fitText(picture.alt, CAPTION_CHARACTERS);
-    // The words come right after it: the phone buzzes once.
-    return [await api.sendPhoto(chat, file, { caption, disable_notification: true })];
+    return await show();
   } catch (error) {
     if (!(error instanceof PictureError) && failureOf(error).kind !== "refused") throw error;
     log.warn({ failure: describe(error) }, "a picture was left out");
-    return [];
+    return undefined;
   }
 }

@@ -14,7 +14,13 @@ export interface CasePlace {
   readonly topic: number | undefined;
   /** The message with the brief, once it is there. */
   readonly brief: number | undefined;
+  /** The message with the brief as a card, and the key of the picture it shows. */
+  readonly card: { readonly message: number; readonly shows: string } | undefined;
 }
+
+const CARD = "card/";
+/** What a card's link says of it: that it is one, and which. */
+export const cardKind = (shows: string): string => `${CARD}${shows}`;
 
 /** Where a case is now, as far as something of it is there. */
 export async function placeOf(
@@ -28,7 +34,11 @@ export async function placeOf(
       .filter(({ kind }) => kind === wanted)
       .map(({ theirs }) => numberIn(theirs, group))
       .findLast((found) => found !== undefined);
-  return { group, topic: latest("topic"), brief: latest("brief") };
+  const cards = links.flatMap(({ theirs, kind }) => {
+    const message = kind.startsWith(CARD) ? numberIn(theirs, group) : undefined;
+    return message === undefined ? [] : [{ message, shows: kind.slice(CARD.length) }];
+  });
+  return { group, topic: latest("topic"), brief: latest("brief"), card: cards.at(-1) };
 }
 
 /** The case that a topic, or the message that is answered, belongs to. */
@@ -69,7 +79,7 @@ export async function ensureTopic(
       kind: "topic",
     });
     // A brief elsewhere in the group is not the brief of this topic.
-    return { ...place, topic, brief: undefined };
+    return { ...place, topic, brief: undefined, card: undefined };
   } catch (error) {
     if (failureOf(error).kind !== "refused") throw error;
     log.error(
@@ -88,10 +98,11 @@ export async function ensureTopic(
   }
 }
 
-/** Forgets where a case was: its topic or its brief is gone. */
+/** Forgets where a case was: its topic, its brief or its card is gone. */
 export async function forgetPlace({ store }: Pick<Station, "store">, place: CasePlace): Promise<void> {
   if (place.topic !== undefined) await store.unlink(CHANNEL, topicRef(place.group, place.topic));
   if (place.brief !== undefined) await store.unlink(CHANNEL, messageRef(place.group, place.brief));
+  if (place.card !== undefined) await store.unlink(CHANNEL, messageRef(place.group, place.card.message));
 }
 
 /**

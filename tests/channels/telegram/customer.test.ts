@@ -131,7 +131,7 @@ describe("a customer in a private chat", () => {
     await world.until(() => ada.hears().length > 0);
     await world.quiet();
     expect(ada.hears().filter((text) => text.includes("put that with your case"))).toHaveLength(1);
-    const photos = kim.sees(topicOf(town, 1)).filter(({ kind }) => kind === "photo");
+    const photos = kim.sees(topicOf(town, 1)).filter(({ album }) => album !== undefined);
     expect(photos).toHaveLength(3);
     expect(new Set(photos.map(({ album }) => album)).size).toBe(1);
     expect((await engine.thread(`telegram:${ada.id}`)).facts.hp?.value).toBe(1);

@@ -15,11 +15,11 @@ async function withCase(options: TownOptions = {}) {
   };
 }
 
-/** What staff see of a case, without the brief: who said what. */
+/** What staff see of a case, without the brief and its card: who said what. */
 const told = ({ kim }: Pick<Town, "kim">, topic: number) =>
   kim
     .sees(topic)
-    .filter(({ kind, text }) => kind !== "service" && !text.startsWith("Case 1"))
+    .filter(({ kind, text }) => kind !== "service" && !/^(?:Case 1|The brief above)/.test(text))
     .map(({ from, text }) => [from, text]);
 
 describe("a case in its topic", () => {

@@ -14,6 +14,7 @@ export const methodNames = [
   "sendMediaGroup",
   "sendChatAction",
   "editMessageText",
+  "editMessageMedia",
   "editMessageReplyMarkup",
   "deleteMessage",
   "pinChatMessage",

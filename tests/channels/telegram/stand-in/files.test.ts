@@ -85,6 +85,30 @@ describe("files", () => {
     expect(ada.sees().filter(({ kind }) => kind === "photo")).toHaveLength(2);
   });
 
+  // Source: Bot API, editMessageMedia.
+  test("the bot's own photo can be exchanged, by upload or identifier, unless nothing would change", async () => {
+    const { world, api } = await open();
+    const ada = world.addUser();
+    ada.starts();
+    const { message_id, photo } = await api.sendPhoto(ada.id, new InputFile(bytes, "old.png"), {
+      caption: "Old",
+    });
+    const edited = await api.editMessageMedia(
+      ada.id,
+      message_id,
+      InputMediaBuilder.photo(new InputFile(bytes, "new.png")),
+    );
+    expect(ada.sees().at(-1)).toMatchObject({ message_id, kind: "photo", text: "", edited: true });
+    const now = edited !== true && "photo" in edited ? edited.photo!.at(-1)!.file_id : "";
+    expect(now).not.toBe(photo.at(-1)!.file_id);
+    const exchange = (media: string, message: number = message_id) =>
+      refusal(api.editMessageMedia(ada.id, message, InputMediaBuilder.photo(media)));
+    expect(await exchange(now)).toMatch(/^400 Bad Request: message is not modified/);
+    expect(await exchange(photo.at(-1)!.file_id)).toBe("accepted");
+    expect(await exchange("made-up")).toBe("400 Bad Request: wrong file identifier/HTTP URL specified");
+    expect(await exchange(now, 777)).toBe("400 Bad Request: message to edit not found");
+  });
+
   test("an identifier sends its own kind of file only, and a caption has 1024 characters", async () => {
     const { world, api } = await open();
     const ada = world.addUser();

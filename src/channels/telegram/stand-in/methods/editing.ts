@@ -1,11 +1,12 @@
 import type { Message } from "grammy/types";
 import { inlineKeyboard } from "../keyboards.ts";
+import { fileFor, photoSizes } from "../media.ts";
 import { asReply, isService, post, replace } from "../posting.ts";
 import type { Methods } from "../protocol.ts";
 import { knownRoom, may, messageIn, writableRoom } from "../reach.ts";
 import { badRequest } from "../refusal.ts";
 import type { Room } from "../rooms.ts";
-import { messageText } from "../text/formatted.ts";
+import { caption, messageText } from "../text/formatted.ts";
 import { botMember, botUser, unixTime, type World } from "../world.ts";
 
 /** "A message can only be deleted if it was sent less than 48 hours ago" (Bot API, deleteMessage). */
@@ -16,7 +17,10 @@ const unchanged =
 /** Changes to messages that are already there. */
 export const editingMethods = (
   world: World,
-): Pick<Methods, "editMessageText" | "editMessageReplyMarkup" | "deleteMessage" | "pinChatMessage"> => ({
+): Pick<
+  Methods,
+  "editMessageText" | "editMessageMedia" | "editMessageReplyMarkup" | "deleteMessage" | "pinChatMessage"
+> => ({
   editMessageText(params) {
     const { room, message } = ownMessage(world, params);
     if (message.text === undefined) throw badRequest("there is no text in the message to edit");
@@ -30,6 +34,25 @@ export const editingMethods = (
       ...kept,
       text,
       ...(entities.length === 0 ? {} : { entities: [...entities] }),
+      ...inlineKeyboard(params.reply_markup),
+      edit_date: unixTime(world),
+    };
+    if (looks(edited) === looks(message)) throw badRequest(unchanged);
+    return replace(world, room, edited);
+  },
+
+  editMessageMedia(params, { uploads }) {
+    const { room, message } = ownMessage(world, params);
+    if (message.photo === undefined) throw badRequest("there is no photo in the message to edit");
+    const { media } = params;
+    if (media?.type !== "photo")
+      throw badRequest(`can't parse InputMedia: type ${media?.type} is not kept here`);
+    const file = fileFor(world.files, "photo", "", media.media, uploads);
+    const { reply_markup: _, caption: __, caption_entities: ___, ...kept } = message;
+    const edited = {
+      ...kept,
+      photo: photoSizes(file),
+      ...caption({ text: media.caption, parseMode: media.parse_mode, entities: media.caption_entities }),
       ...inlineKeyboard(params.reply_markup),
       edit_date: unixTime(world),
     };
@@ -86,5 +109,10 @@ function ownMessage(world: World, { chat_id, message_id }: Target): { room: Room
   return { room, message };
 }
 
-const looks = ({ text, entities, reply_markup }: Message): string =>
-  JSON.stringify([text, entities ?? [], reply_markup ?? null]);
+const looks = ({ text, entities, photo, caption, caption_entities, reply_markup }: Message): string =>
+  JSON.stringify([
+    text ?? caption,
+    entities ?? caption_entities ?? [],
+    photo?.map(({ file_unique_id }) => file_unique_id),
+    reply_markup ?? null,
+  ]);
