@@ -1,6 +1,7 @@
 import type { Name } from "./naming.ts";
 import type { Parsed } from "./parsed.ts";
-import { isMark, type Token } from "./token.ts";
+import { suits } from "./plausible.ts";
+import { isMark, isWord, type Token } from "./token.ts";
 
 /** "a" after an ordinary word is the article, not the sign for amps. */
 export function isArticle(tokens: readonly Token[], name: Name): boolean {
@@ -21,7 +22,8 @@ export function isJoint(tokens: readonly Token[], name: Name): boolean {
     token.norm === "a" &&
     !token.glued &&
     !token.upper &&
-    tokens[name.end]?.kind === "number"
+    // "llegan 220 a la bomba"
+    (tokens[name.end]?.kind === "number" || isWord(tokens[name.end], "la", "el", "los", "las", "mi", "una"))
   );
 }
 
@@ -36,6 +38,16 @@ export function maybeArticle(tokens: readonly Token[], name: Name): boolean {
     before?.kind !== "number" &&
     before?.kind !== "break"
   );
+}
+
+/** "a 56J, a 3450, a 1.5": figures counted out with their articles. */
+export function oneOfMany(tokens: readonly Token[], name: Name): boolean {
+  for (let at = Math.max(0, name.start - 8); at < name.start; at++) {
+    const figure = tokens[at + 1];
+    if (!isWord(tokens[at], "a") || figure?.kind !== "number" || figure.glued) continue;
+    if (suits("amps", figure.value) < 1 || tokens[at + 2]?.glued) return true;
+  }
+  return false;
 }
 
 /** Two values, or one with decimals. */

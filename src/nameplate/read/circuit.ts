@@ -111,8 +111,11 @@ function around(tokens: readonly Token[], start: number, end: number, kind: Site
       let last = at + 1;
       if (isMark(tokens[last], "-")) last += 1;
       const unit = isWord(tokens[last], ...units);
+      // "llegan 220 a la bomba"
+      const preposition = isWord(tokens[last], "a") && isWord(tokens[last + 1], "la", "el", "mi");
       const otherUnit =
-        isWord(tokens[last], ...(units === voltWords ? ampWords : voltWords), "hp", "rpm", "hz") ||
+        (!preposition &&
+          isWord(tokens[last], ...(units === voltWords ? ampWords : voltWords), "hp", "rpm", "hz")) ||
         isWord(tokens[last], "pole", "polo", "polos");
       if (!otherUnit) {
         offer(at, start, unit ? last + 1 : at + 1, cost, unit);
@@ -122,7 +125,9 @@ function around(tokens: readonly Token[], start: number, end: number, kind: Site
       continue;
     }
     if (isMark(token, ",")) cost += 0.8;
-    else if (isWord(token, "motor", "label", "plate", "tag", "nameplate", "placa", "etiqueta", "but", "pero"))
+    else if (
+      isWord(token, "motor", "label", "plate", "tag", "nameplate", "placa", "etiqueta", "but", "pero", "not")
+    )
       break;
     else if (token.kind === "word")
       cost += fillers.has(token.norm) ? 0.15 : isWord(token, ...units) ? 0 : 0.5;

@@ -5,7 +5,7 @@ import type { Ordered } from "./ordered.ts";
 import type { Owner } from "./owner.ts";
 import { suits } from "./plausible.ts";
 import { revalue } from "./revalue.ts";
-import { isWord } from "./token.ts";
+import { isMark, isWord } from "./token.ts";
 import { parseValue } from "./values.ts";
 
 const papers = ["label", "plate", "nameplate", "placa", "tag", "sticker", "etiqueta", "motor", "mine"];
@@ -23,6 +23,9 @@ const saying = [
   "has",
   "stamped",
 ];
+
+/** What a label calls by the same unit. */
+const kin: Partial<Record<RatingName, RatingName>> = { supplyVolts: "volts", breakerAmps: "amps" };
 
 /** "My clamp says 7.3 amps but the plate says 9.6": the second figure is of the same kind as the first. */
 export function contrasted(
@@ -52,7 +55,8 @@ export function contrasted(
         !isWord(tokens[at - 1], ...saying, "de", ...papers)
       )
         continue;
-      const value = revalue(tokens, at, claim);
+      const rating = ofLabel ? (kin[claim.rating] ?? claim.rating) : claim.rating;
+      const value = revalue(tokens, at, { ...claim, rating });
       if (value) found.push(value);
       break;
     }
@@ -60,7 +64,6 @@ export function contrasted(
   return found;
 }
 
-const kin: Partial<Record<RatingName, RatingName>> = { supplyVolts: "volts", breakerAmps: "amps" };
 const reach = 24;
 
 /** "He swears it's a 2 hp. The label says 1.5": a bare figure quoted from the label is of the kind spoken of. */
@@ -72,7 +75,11 @@ export function quoted(
 ): Standing[] {
   return tokens.flatMap((token, at): Standing[] => {
     if (token.kind !== "number" || explained[at] || owners[at] !== "label") return [];
-    if (!isWord(tokens[at - 1], ...saying) || !isWord(tokens[at - 2], ...papers)) return [];
+    if (
+      !(isWord(tokens[at - 1], ...saying) || isMark(tokens[at - 1], ":")) ||
+      !isWord(tokens[at - 2], ...papers)
+    )
+      return [];
     const [before] = stated.before(at, 1);
     if (before && at - before.end < reach && owners[before.start] !== "asked") {
       const rating = kin[before.rating] ?? before.rating;

@@ -2,13 +2,10 @@ import { trim } from "./chunks.ts";
 import { readDigits, vulgarFraction } from "./digits.ts";
 import { isGluedWord, mendWord, type Segment, segment } from "./segment.ts";
 import { fold, type Token } from "./token.ts";
+import { unfinishedFigure } from "./unfinished.ts";
 
 /** What one unbroken run of characters may be made of besides letters and digits. */
 const core = /[\p{L}\p{N}½¼¾⅓⅔⅛⅜⅝⅞](?:[\p{L}\p{N}½¼¾⅓⅔⅛⅜⅝⅞.,/_'’+&*–—-]*[\p{L}\p{N}½¼¾⅓⅔⅛⅜⅝⅞])?/u;
-
-/** A number of which a character is missing (`1.?`, `2_0`, `34??`, `1.x`), and the unit glued to it. */
-const partial =
-  /^((?=\D{0,3}\d|\?)[0-9.,/-]{0,12}(?:_+|\?{2,6}|\?(?=[\d/.,-]|[YJC]$)|(?<=[.,/-])\?|(?<=\d)\*+|(?<=\d[.,])[xX]{1,2}(?![a-z])|(?<=\d)[xX]{2})[0-9.,/?_*-]{0,12})(\p{L}{0,8})$/u;
 
 /** Half-open pieces of one chunk: cores of letters and digits between other marks. */
 export function cutChunk(
@@ -26,24 +23,13 @@ export function cutChunk(
     first = false;
     return piece;
   };
-  const shown = text.slice(from, to).replace(/^["'“”(:]{1,3}|["'“”),;:!.]{1,3}$/g, "");
-  // Volts have three figures: "23? V" lacks one, "230? V" is doubted.
-  const short =
-    (/^\d{2}\?$/.test(shown) && /^ ?v(?:olts?)?\b/i.test(text.slice(to, to + 7))) ||
-    lacksDigits(text, from, shown);
-  const asked = !short && /^[\d.,/-]*\d\?+$/.test(shown) && !/^\d{2}\?\?$|^\d{3}\?$/.test(shown);
-  const unread = short
-    ? shown
-    : shown.length <= 32 && /\d/.test(shown) && !asked
-      ? partial.exec(shown)?.[1]
-      : undefined;
-  if (unread !== undefined) {
-    const start = text.indexOf(shown, from);
-    const end = start + unread.length;
+  const unfinished = unfinishedFigure(text, from, to);
+  if (unfinished) {
+    const { start, end, shownEnd } = unfinished;
     for (let at = from; at < start; at++) pushMark(text, at, common(), tokens);
-    tokens.push({ kind: "partial", norm: unread, start, end, ...common() });
-    if (end < start + shown.length) cutWords(text, end, start + shown.length, common, tokens);
-    for (let at = start + shown.length; at < to; at++) pushMark(text, at, common(), tokens);
+    tokens.push({ kind: "partial", norm: text.slice(start, end), start, end, ...common() });
+    if (end < shownEnd) cutWords(text, end, shownEnd, common, tokens);
+    for (let at = shownEnd; at < to; at++) pushMark(text, at, common(), tokens);
     return;
   }
   let at = from;
@@ -61,15 +47,6 @@ export function cutChunk(
     cutCore(text, dotted ? start - 1 : start, end, common, tokens);
     at = end;
   }
-}
-
-/** "volts 2??", "115/2--", "RPM 34__": volts and rpm have more figures than stand here. */
-function lacksDigits(text: string, from: number, shown: string): boolean {
-  if (!/^(?:\d{3}\/)?\d{1,2}(?:\?{1,2}|[-_*]{2,3})$/.test(shown)) return false;
-  return (
-    shown.includes("/") ||
-    /(?:\bv|volts?|voltage|voltios|voltaje|rpm)[\s:=.]{0,4}$/i.test(text.slice(Math.max(0, from - 14), from))
-  );
 }
 
 /** A point of its own, not the end of a row of dots. */

@@ -19,6 +19,12 @@ function laterLetter(tokens: readonly Token[], at: number): Parsed | undefined {
 
 const frameEndings = /^(?:y|yz|yn|j|jm|jp|c|cz|z|h|hc|hz|n|r|t|tc|ty)$/;
 
+/** "fifty six wye": a letter as it is spoken. */
+function spelledOut(token: Token | undefined): Token | undefined {
+  if (token?.kind !== "word" || !/^(?:wye|jay|jey)$/.test(token.norm)) return token;
+  return { ...token, norm: token.norm === "wye" ? "y" : "j", upper: true };
+}
+
 const customaryFrames = new Set(["48", "56"]);
 
 /** 56Y, 56-Y, 56 Y, Y56; the number alone where it is called a frame. */
@@ -42,7 +48,7 @@ export function parseFrame(tokens: readonly Token[], at: number): Parsed[] {
   if (later) found.push(later);
   let next = at + 1;
   if (isMark(tokens[next], "-", "/", ".", "'", '"')) next += 1;
-  const letter = tokens[next];
+  const letter = spelledOut(tokens[next]);
   const follower = tokens[next + 1];
   if (letter?.kind !== "word" || !frameEndings.test(letter.norm)) return found;
   // Spanish "y" between two figures is no frame letter.

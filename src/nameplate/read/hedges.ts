@@ -72,6 +72,8 @@ export function offeredBefore({ tokens }: Context, claim: Standing): boolean {
     return false;
   let at = claim.start - 1;
   let doubted = false;
+  // "a 3 or an 8": single figures are told apart, not two values of a list.
+  const single = isWord(tokens[at], "an", "a", "un");
   for (; at > claim.start - 5; at--) {
     if (isWord(tokens[at], "or", "o", "u")) doubted = true;
     else if (!isWord(tokens[at], "maybe", "a", "an", "un", "quizas", "possibly", "perhaps", "even")) break;
@@ -80,7 +82,7 @@ export function offeredBefore({ tokens }: Context, claim: Standing): boolean {
   if (!doubted || other?.kind !== "number") return false;
   return parseValue(claim.rating, tokens, at).some(
     ({ end, value, fit }) =>
-      end === at + 1 && fit > 0.5 && value !== undefined && !belongTogether(claim, value),
+      end === at + 1 && fit > 0.5 && value !== undefined && (single || !belongTogether(claim, value)),
   );
 }
 

@@ -175,6 +175,8 @@ function leftBlank(tokens: readonly Token[], name: Name): boolean {
   if (isMark(tokens[at], ":", "=")) at += 1;
   const from = at;
   while (isMark(tokens[at], "?", "-", "_", "*", "…") || (isMark(tokens[at], ".") && at > from)) at += 1;
+  // "AMPS xx.x"
+  while (/^x{1,4}$/.test(tokens[at]?.norm ?? "") || (at > from && isMark(tokens[at], "."))) at += 1;
   const marks = at - from;
   const after = tokens[at];
   if (isWord(after, "none", "nada", "ninguno", "ninguna") && !isWord(tokens[at + 1], "of", "de")) return true;

@@ -1,7 +1,7 @@
 import type { Candidate } from "./candidate.ts";
 import type { Name } from "./naming.ts";
 import { goTogether, suits } from "./plausible.ts";
-import { isMark, type Token } from "./token.ts";
+import { isMark, isWord, type Token } from "./token.ts";
 
 /** What it costs to leave a token unexplained. */
 function silence(token: Token, names: readonly Name[]): number {
@@ -12,12 +12,17 @@ function silence(token: Token, names: readonly Name[]): number {
 
 const cutCost = 3;
 
+/** Joints of one figure as they are spoken: "two oh eight to two thirty". */
+const said = ["to", "slash", "thru", "through"];
+
 /** True when this place lies inside one written figure: 115/230, 1 1/2. */
 export function insideFigure(tokens: readonly Token[], at: number): boolean {
-  const joint = tokens[at]?.kind === "mark" ? at : at - 1;
+  const joint = tokens[at]?.kind === "mark" || isWord(tokens[at], ...said) ? at : at - 1;
   const mark = tokens[joint];
   const first = tokens[joint - 1];
   const second = tokens[tokens[joint + 1]?.kind === "break" ? joint + 2 : joint + 1];
+  if (isWord(mark, ...said) && first?.kind === "number" && second?.kind === "number")
+    return goTogether("volts", first.value, second.value);
   if (mark?.kind === "mark" && first?.kind === "number" && second?.kind === "number") {
     const tight = isMark(mark, "/") || (isMark(mark, "-") && mark.glued && second.glued);
     return tight && related(first.value, second.value);

@@ -25,6 +25,8 @@ const listWords = [
   "lo",
 ];
 
+const lines = ["one", "the", "first", "top", "line", "row", "side", "left", "right", "other", "upper"];
+
 /** Every way to read one or several values of a rating here: 115/208-230, 19.2 or 9.6. */
 export function parseList(rating: RatingName, tokens: readonly Token[], at: number): Parsed[] {
   const first = tokens[at];
@@ -97,7 +99,7 @@ function jointAfter(
   let cost = 0;
   let joined = false;
   let firm = false;
-  for (let seen = 0; seen < 4; seen++) {
+  for (let seen = 0; seen < 6; seen++) {
     const token = tokens[here];
     if (!token) return undefined;
     if (token.kind === "number" || token.kind === "partial") {
@@ -112,6 +114,12 @@ function jointAfter(
       joined = true;
       cost += 0.5;
     } else if (isWord(token, "on") && isWord(tokens[here + 1], "low", "high", "lo", "hi")) {
+      cost += 0.1;
+    } else if (isWord(token, "on") && isWord(tokens[here + 1], ...lines)) {
+      // "14.4 on one line and 7.2 on the next"
+      while (isWord(tokens[here + 1], ...lines)) here += 1;
+      cost += 0.2;
+    } else if (isWord(token, "voltage", "speed") && isWord(tokens[here - 1], "low", "high", "lo", "hi")) {
       cost += 0.1;
     } else if (isWord(token, ...listWords)) {
       joined = true;

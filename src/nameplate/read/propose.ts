@@ -1,5 +1,5 @@
 import type { RatingName } from "../vocabulary.ts";
-import { isArticle, isJoint, looksLikeCurrent, maybeArticle } from "./article.ts";
+import { isArticle, isJoint, looksLikeCurrent, maybeArticle, oneOfMany } from "./article.ts";
 import type { Candidate, Claim } from "./candidate.ts";
 import { linkBack, linksAfter, unitFollows } from "./connect.ts";
 import type { Name } from "./naming.ts";
@@ -45,7 +45,11 @@ export function namedBefore(tokens: readonly Token[], names: readonly (readonly 
             (unitFollows.has(name.rating) ? 0 : 0.3) +
             0.1 * (name.end - name.start) +
             (direct ? 0.1 : 0);
-          if (score < floor || (maybeArticle(tokens, name) && !looksLikeCurrent(parsed))) continue;
+          if (
+            score < floor ||
+            (maybeArticle(tokens, name) && (!looksLikeCurrent(parsed) || oneOfMany(tokens, name)))
+          )
+            continue;
           candidates.push(candidate(name.rating, name.start, parsed, link.at, score));
           // "volts: 115/230 V": named and followed by its unit.
           const unit =
@@ -157,7 +161,12 @@ export function atMost(
   const greatest = (at: number) => isWord(tokens[at], "max", "maximum", "maximo", "maximos");
   return candidates.flatMap((one): Candidate[] => {
     // "total 1.65 hp"
-    if (one.claims.length === 1 && one.claims[0]?.rating === "hp" && isWord(tokens[one.start - 1], "total")) {
+    if (
+      one.claims.length === 1 &&
+      one.claims[0]?.rating === "hp" &&
+      isWord(tokens[one.start - 1], "total") &&
+      !names[one.start - 1]?.some(({ rating }) => rating === "totalHp")
+    ) {
       const claims = one.claims.map((hp) => ({ ...hp, rating: "totalHp" as const }));
       return [{ ...one, start: one.start - 1, score: one.score + 0.4, claims }];
     }

@@ -12,7 +12,7 @@ import { quotedVolts } from "./labelSays.ts";
 import type { Name } from "./naming.ts";
 import { Ordered } from "./ordered.ts";
 import type { Owner } from "./owner.ts";
-import { ratherThan, restated } from "./restated.ts";
+import { ratherThan, renamed, restated } from "./restated.ts";
 import { retract } from "./retraction.ts";
 import { ownersOf } from "./scope.ts";
 import { openQuestions, selfEvident } from "./selfEvident.ts";
@@ -42,7 +42,7 @@ export function resolve(
   const unheard = new Set(denied);
   let standing = stated.filter((claim) => !unheard.has(claim) && counts(owners, claim));
   standing.push(...measuredSupply(owners, stated, standing));
-  standing = restated(context, retract(context, owners, standing));
+  standing = renamed(context, restated(context, retract(context, owners, standing)));
   const add = (claims: readonly Claim[]) => {
     for (const claim of claims) {
       standing.push({ from: claim.start, to: claim.end, ...claim });

@@ -44,5 +44,30 @@ export function ratherThan({ tokens, cues }: Context, denied: readonly Standing[
   });
 }
 
+/** "hp 1.5… wait that's the service factor": the figure just given was of another rating. */
+export function renamed({ tokens, names }: Context, claims: readonly Standing[]): Standing[] {
+  return claims.map((claim) => {
+    for (let at = claim.to; at < claim.to + pronounReach; at++) {
+      const token = tokens[at];
+      if (token?.kind === "number" || token?.kind === "code") return claim;
+      if (!isWord(token, "thats", "that", "which")) continue;
+      let start = isWord(token, "thats") ? at + 1 : at + 2;
+      if (start === at + 2 && !isWord(tokens[at + 1], "is", "was")) continue;
+      while (isWord(tokens[start], "the", "my", "actually", "really")) start += 1;
+      const name = names[start]?.toSorted((a, b) => b.end - a.end)[0];
+      const next = name ? tokens[name.end] : undefined;
+      const ends = next === undefined || next.kind === "break" || isMark(next, ".", ",", "!", ";", ")", "-");
+      if (!name || !ends || name.rating === claim.rating) return claim;
+      const value = parseValue(name.rating, tokens, claim.start).find(
+        ({ end, half, fit }) => end === claim.end && !half && fit >= 0.8,
+      );
+      return value ? { ...claim, rating: name.rating, value: value.value } : claim;
+    }
+    return claim;
+  });
+}
+
+const pronounReach = 7;
+
 const partOfFigure = (tokens: readonly Token[], at: number) =>
   isMark(tokens[at - 1], "/", "-") && tokens[at - 2]?.kind === "number";

@@ -95,6 +95,7 @@ function ownersBy(context: Context, apart: boolean): Owner[] {
     const announces = isMark(tokens[clause.end - 1], ":");
     const quoting = cuesIn(context, clause.start, clause.end, "earlier").at(-1)?.phrase ?? "";
     if (cued && said.test(quoting)) inherited = "label";
+    else if (cued && figures && isReference(context, clause)) inherited = opening;
     else if (cued || entity)
       inherited =
         figures ||
@@ -114,6 +115,14 @@ function ownersBy(context: Context, apart: boolean): Owner[] {
     else if (cued && owner === "label") heading = undefined;
   }
   return owners;
+}
+
+/** "Ticket 55120, about …": the number of an order or a house is no owner of what comes after it. */
+function isReference(context: Context, clause: Clause): boolean {
+  const phrase = cuesIn(context, clause.start, clause.end, "thing").at(-1)?.phrase ?? "";
+  return /^(?:ticket|order|account|my order|the order|address|house number|zip|gate code|tracking)/.test(
+    phrase,
+  );
 }
 
 /** Fills in one clause: each cue changes the owner of what follows it. */

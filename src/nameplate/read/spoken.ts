@@ -1,4 +1,5 @@
-import { counted, counters, horses, joiners, shy } from "./numberWords.ts";
+import { isLabelWord } from "./naming.ts";
+import { counted, counters, horses, joiners, points, shy } from "./numberWords.ts";
 import { fraction, type Said, say, Words } from "./sayNumber.ts";
 import type { NumberToken, Token } from "./token.ts";
 
@@ -38,6 +39,13 @@ export function hearNumbers(tokens: readonly Token[]): Token[] {
       at = half.end;
       continue;
     }
+    // "1 point something"
+    const [point, rest] = [tokens[at + 1], tokens[at + 2]];
+    if (token.kind === "number" && point?.kind === "word" && points.has(point.norm) && isLost(rest)) {
+      heard.push({ ...token, kind: "partial", end: point.end });
+      at += 2;
+      continue;
+    }
     const said = token.kind === "word" || token.kind === "number" ? say(words, at) : undefined;
     const last = said ? tokens[said.end - 1] : undefined;
     if (!said || !last || (said.end === at + 1 && shy.has(token.norm) && !counts(tokens, at))) {
@@ -63,6 +71,16 @@ export function hearNumbers(tokens: readonly Token[]): Token[] {
   return heard;
 }
 
+/** What stands here cannot be read. */
+function isLost(token: Token | undefined): boolean {
+  return (
+    token?.kind === "word" &&
+    /^(?:something|somethin|blank|rust|rusted|unreadable|illegible|gone|nothing|question|algo|nada|whatever|faded|scratched)$/.test(
+      token.norm,
+    )
+  );
+}
+
 /** "one", "un" and the like count only before something that is counted. */
 function counts(tokens: readonly Token[], at: number): boolean {
   let next = tokens[at + 1];
@@ -70,6 +88,11 @@ function counts(tokens: readonly Token[], at: number): boolean {
   let before = at - 1;
   while (tokens[before]?.kind === "mark" && /[.:=]/.test(tokens[before]?.norm ?? "")) before -= 1;
   const previous = tokens[before];
+  // "h p one", "hp one sf 1.65", "one slash two"
+  const spelled = previous?.norm === "p" && tokens[before - 1]?.norm === "h";
+  const named = spelled || (previous?.kind === "word" && /^(?:hp|ph|horsepower|phase)$/.test(previous.norm));
+  if (named && (next === undefined || next.kind !== "word" || isLabelWord(next.norm))) return true;
+  if (next?.kind === "word" && next.norm === "slash") return true;
   if (next?.kind === "word" && counted.has(next.norm)) return true;
   const further = tokens[at + 2];
   if (next?.kind === "word" && joiners.has(next.norm) && further?.kind === "number" && further.norm === "1")

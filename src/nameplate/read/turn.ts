@@ -143,6 +143,11 @@ const articles = ["the", "my", "a", "an", "his", "her", "our", "el", "la", "mi",
 
 /** "1.5 HP stamped on the impeller": a thing named after the figure takes it back. */
 export function linksBack(tokens: readonly Token[], cue: Cue, owner: Owner): boolean {
+  // "somebody put in a 1.5 HP later and that's the one that died"
+  if (cue.kind === "home" && /^(?:dead|bad|burnt|broken|broke)? ?one/.test(cue.phrase))
+    return (
+      isWord(tokens[cue.start - 1], "the") && isWord(tokens[cue.start - 2], "thats", "is", "which", "was")
+    );
   if (owner === "label") return false;
   if (cue.kind === "measured" && /^(?:this morning|last night)$/.test(cue.phrase)) return true;
   if (cue.kind === "wish")

@@ -4,6 +4,8 @@ import { isMark, isWord, type Token } from "./token.ts";
 /** Ways to say that something cannot be read which are built from parts, so that no list could hold them all. */
 export function unreadCue(tokens: readonly Token[], at: number): Cue | undefined {
   const end = noSeLee(tokens, at) ?? cannotRead(tokens, at) ?? eaten(tokens, at) ?? allBut(tokens, at);
+  const bare = end === undefined ? notSo(tokens, at) : undefined;
+  if (bare !== undefined) return { kind: "illegible", start: at, end: bare, phrase: "isnt" };
   return end === undefined
     ? undefined
     : { kind: "illegible", start: at, end, phrase: isWord(tokens[at], "no") ? "no se lee" : "cant read" };
@@ -79,6 +81,24 @@ function allBut(tokens: readonly Token[], at: number): number | undefined {
       return undefined;
     if (isWord(token, "everything", "all", "todo", "rest", "else") && !isWord(tokens[before + 1], "i", "it"))
       return isWord(tokens[at + 1], "for") ? at + 2 : at + 1;
+  }
+  return undefined;
+}
+
+const legible = /^(?:readable|legible|clear|visible|fine|read|see|si|lee|ve|leen|ven|bien|leer|ver|okay|ok)$/;
+
+/** "HP is readable but the amps are not", "los caballos si se leen, los amps no": the verb is left out. */
+function notSo(tokens: readonly Token[], at: number): number | undefined {
+  const after = tokens[at + 1];
+  const ends = after === undefined || after.kind === "break" || isMark(after, ".", ",", "!", ";", ")");
+  const denied =
+    isWord(tokens[at], "isnt", "arent") || (isWord(tokens[at], "not") && isWord(tokens[at - 1], "is", "are"));
+  const spanish = isWord(tokens[at], "no", "tampoco") && tokens[at - 1]?.kind === "word";
+  if (!ends || !(denied || spanish)) return undefined;
+  for (let before = at - 1; before >= Math.max(0, at - 2 * reach); before--) {
+    const token = tokens[before];
+    if (token?.kind === "break" || (isMark(token, ".") && !token?.glued)) return undefined;
+    if (token?.kind === "word" && legible.test(token.norm)) return at + 1;
   }
   return undefined;
 }

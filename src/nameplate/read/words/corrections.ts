@@ -22,7 +22,7 @@ export const retractionPhrases: readonly string[] = list(`
 
 /** Words that reject the value that follows. */
 export const negators: readonly string[] = list(`
-  nothing on it says, nothing says, nowhere says, nowhere does it say, not, isnt, is not, aint, wasnt, was
+  nothing on it says, nothing says, nothing about, nothing for, no mention of, no sign of, nada de, nada sobre, nowhere says, nowhere does it say, not, isnt, is not, aint, wasnt, was
   not, arent, no es, no son, no, never said, no era, forget, rather than, instead of, doesnt say, does not
   say, dont say, it doesnt say, didnt say, didnt mean, en vez de, en lugar de, there is no, theres no, nope
   not, nor, ni, without

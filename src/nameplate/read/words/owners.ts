@@ -90,7 +90,7 @@ export const wishCues: readonly string[] = list(`
   me, selling me, wants to sell, trying to sell, pushing me, craigslist, en oferta, vi un, vi uno, encontre
   un, deseo, quote me, quote for a, put in a, new motor, stronger, downsize, down to a, go down to, going
   down to, candidate, proposed, replacement motor is, replacement is, your site, your website, you list, you
-  have listed, you sell, if youve, if youd, anything in, anything with, anything under, something in,
+  have listed, you sell, if youve, if youd, anything in, anything with, anything under, anything over, anything above, anything more, anything bigger, something in,
   something with, something around, for $, too much, too big, too small, overkill, good deal, would turn, it
   would be, would run, would draw, would pull, would need, que ponga, ponga uno, me dijeron, dijeron
 `);

@@ -12,7 +12,7 @@ export const supplyWords = list(`
   wired up, hooked up for, hooked up to, hooked to, hardwired, hard wired, running on, runs on, run on,
   plugged into, plugs into, plugged in to, line voltage, supply voltage, house voltage, incoming, coming in,
   coming from the panel, feed, fed with, fed by, at the panel, at the wires, at the leads, at the whip, from
-  the panel, panel is, panel, feeds it, out there, lugs, disconnect, terminals, equipment room, at the pad,
+  the panel, panel is, panel, feeds it, out there, out here, on the wires, at the motor leads, lugs, disconnect, terminals, equipment room, at the pad,
   pad, at house, at home, at the building, in the building, at the property, at the site, at the house, at
   the box, at the pump, at the disconnect, to the pump, to the pad, house is, house has, receptacle,
   connected to, strapped for, set for, set to, set up for, setup for, switched to, jumpered for, voltage at
@@ -27,7 +27,7 @@ export const poleWords: Readonly<Record<1 | 2 | 3, readonly string[]>> = {
   unipolar, 1 p, monopolar
 `),
   2: list(`
-  double pole, 2 handles, two handles, double handle, 2 switches tied, handles tied, tied handles, handles
+  double pole, 2 poles, two poles, 2 handles, two handles, double handle, 2 switches tied, handles tied, tied handles, handles
   tied together, 2 tied together, two tied together, double breaker, doubles with, those doubles, doble
   pastilla, pastilla doble, breaker doble, 2 pole, dual pole, dbl pole, doble polo, dos polos, 2 polos, dos
   polo, 2p, bipolar, 2 p, de 2 polos, double pol
