@@ -63,7 +63,7 @@ export function createNumberSearch(
       if (known) return known;
       const bare = withoutWords(typed);
       if (bare.kind === "serial") return { kind: "serial", by: "word" };
-      const text = withoutSerialBehind(bare.text, explain);
+      const text = formats.length === 0 ? bare.text : withoutSerialBehind(bare.text, explain);
       const whole = text === typed ? asTyped : typedNumber(text);
       if (!whole) return { kind: "none" };
       const formatted = explain(text);
@@ -96,10 +96,7 @@ function exactByFormat({ core }: Query, index: NumberIndex): NumberResult | unde
 }
 
 function lookAlike({ whole, core }: Query, index: NumberIndex): NumberResult | undefined {
-  return decide(
-    index,
-    [whole, core].flatMap((typed) => (typed ? [index.lookAlikes(typed)] : [])),
-  );
+  return decide(index, index.lookAlikes(whole), core && index.lookAlikes(core));
 }
 
 function serialByFormat({ formatted }: Query): NumberResult | undefined {
@@ -109,10 +106,7 @@ function serialByFormat({ formatted }: Query): NumberResult | undefined {
 }
 
 function near({ whole, core }: Query, index: NumberIndex): NumberResult | undefined {
-  return decide(
-    index,
-    [whole, core].flatMap((typed) => (typed ? [index.near(typed)] : [])),
-  );
+  return decide(index, index.near(whole), core && index.near(core));
 }
 
 /** What stands before a serial number or date code, known by its maker's format and by its place behind another. */
@@ -134,10 +128,12 @@ function coreOf(formatted: FormattedNumber | undefined): TypedNumber | undefined
 }
 
 /** One motor is found, several are asked about, too many are only counted. Only the lowest tier counts. */
-function decide(index: NumberIndex, searched: readonly Candidates[]): NumberResult | undefined {
-  const all =
-    searched.length === 1 ? (searched[0]?.ranked ?? []) : byId(searched.flatMap(({ ranked }) => ranked));
-  const unlisted = searched.reduce((sum, candidates) => sum + candidates.unlisted, 0);
+function decide(index: NumberIndex, ofWhole: Candidates, ofCore?: Candidates): NumberResult | undefined {
+  const all = ofCore ? byId([...ofWhole.ranked, ...ofCore.ranked]) : ofWhole.ranked;
+  const unlisted = ofWhole.unlisted + (ofCore?.unlisted ?? 0);
+  const [only] = all;
+  if (!only) return undefined;
+  if (all.length === 1 && unlisted === 0) return found(index, only);
   const tier = Math.min(...all.map((one) => one.tier));
   const ranked = all.filter((one) => one.tier === tier).sort((a, b) => a.cost - b.cost || a.id - b.id);
   const [best] = ranked;
@@ -164,5 +160,6 @@ function byId(ranked: readonly Ranked[]): readonly Ranked[] {
 }
 
 function found(index: NumberIndex, ranked: Ranked): NumberResult {
-  return { kind: "found", ...index.candidate(ranked) };
+  const { number, skus, how } = index.candidate(ranked);
+  return { kind: "found", number, skus, how };
 }

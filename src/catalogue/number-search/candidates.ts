@@ -38,8 +38,10 @@ export class NumberIndex {
   readonly #postings: Postings;
   /** 1 where some number has that length. */
   readonly #lengths = new Uint8Array(longestSearched + 2);
-  /** Room for the hashes of one search. */
+  /** Room for the hashes of one search, and for the numbers that have them. */
   readonly #hashes = new Uint32Array(longestSearched + 1);
+  readonly #found = new Uint32Array(mostVisited);
+  readonly #seen = new SeenIds();
   readonly #ends: readonly { readonly from: "start" | "end"; readonly sorted: SortedEnds }[];
 
   constructor(entries: Iterable<NumberEntry>) {
@@ -75,16 +77,16 @@ export class NumberIndex {
    */
   lookAlikes(typed: Stretch): Candidates {
     const ranked: Ranked[] = [];
-    const visits = new Visits();
-    this.#postings.visit(foldedHash(typed.codes, typed.start, typed.end), (id) => {
-      if (!visits.more()) return false;
-      const slip = slipBetween(typed, this.#stretch(id));
-      if (slip?.edits === 0 && slip.worn <= 1) {
-        ranked.push({ id, how: "look-alike", tier: slip.worn, cost: slip.cost });
-      }
-      return true;
-    });
-    return { ranked, unlisted: visits.unlisted };
+    this.#hashes[0] = foldedHash(typed.codes, typed.start, typed.end);
+    const count = this.#collect(1);
+    const length = typed.end - typed.start;
+    for (let n = 0; n < Math.min(count, mostVisited); n++) {
+      const id = this.#found[n] ?? 0;
+      if (this.#table.length(id) !== length) continue;
+      const slip = alike(typed, this.#stretch(id));
+      if (slip && slip.worn <= 1) ranked.push({ id, how: "look-alike", tier: slip.worn, cost: slip.cost });
+    }
+    return { ranked, unlisted: Number(count > mostVisited) };
   }
 
   /** Numbers one edit or some worn characters away, and those of which a piece was typed or that stand within what was typed. */
@@ -99,22 +101,21 @@ export class NumberIndex {
   #oneEdit(typed: Stretch, proposals: Proposals): number {
     const length = typed.end - typed.start;
     if (![length - 1, length, length + 1].some((near) => this.#lengths[near])) return 0;
-    const hashes = this.#hashes;
-    const count = deletionHashes(typed.codes, typed.start, typed.end, hashes);
-    const visits = new Visits();
-    const seen = new Set<number>();
-    for (let n = 0; n < count; n++) {
-      this.#postings.visit(hashes[n] ?? 0, (id) => {
-        if (!visits.more()) return false;
-        if (seen.has(id) || this.#table.length(id) < shortestWithSlip) return true;
-        seen.add(id);
-        const slip = slipBetween(typed, this.#stretch(id));
-        if (slip?.edits === 0) proposals.add(id, "look-alike", 0, slip.cost);
-        else if (slip) proposals.add(id, "near", slip.worst === likeness.same ? 0 : 1, slip.cost);
-        return true;
-      });
+    const count = this.#collect(deletionHashes(typed.codes, typed.start, typed.end, this.#hashes));
+    this.#seen.clear();
+    for (let n = 0; n < Math.min(count, mostVisited); n++) {
+      const id = this.#found[n] ?? 0;
+      if (!this.#seen.add(id) || this.#table.length(id) < shortestWithSlip) continue;
+      const slip = slipBetween(typed, this.#stretch(id));
+      if (slip?.edits === 0) proposals.add(id, "look-alike", 0, slip.cost);
+      else if (slip) proposals.add(id, "near", slip.worst === likeness.same ? 0 : 1, slip.cost);
     }
-    return visits.unlisted;
+    return Number(count > mostVisited);
+  }
+
+  /** Fills the room for numbers with those of the first `hashes` hashes; more than `mostVisited` means that there are more. */
+  #collect(hashes: number): number {
+    return this.#postings.collect(this.#hashes, hashes, this.#found);
   }
 
   /** Numbers that begin or end with what was typed. */
@@ -146,14 +147,17 @@ export class NumberIndex {
       let found = false;
       for (let own = length - 2; own >= shortest && !found; own--) {
         if (!this.#lengths[own]) continue;
-        const piece = from === "start" ? part(typed, 0, own) : part(typed, length - own);
-        const visits = new Visits();
-        this.#postings.visit(foldedHash(piece.codes, piece.start, piece.end), (id) => {
+        const start = from === "start" ? typed.start : typed.end - own;
+        this.#hashes[0] = foldedHash(typed.codes, start, start + own);
+        const count = this.#collect(1);
+        if (count === 0) continue;
+        const piece = { codes: typed.codes, start, end: start + own };
+        for (let n = 0; n < Math.min(count, mostVisited); n++) {
+          const id = this.#found[n] ?? 0;
           const same = this.#table.length(id) === own ? alike(piece, this.#stretch(id)) : undefined;
           if (same) proposals.add(id, "part", same.worst === likeness.same ? 0 : 1, same.cost + 3);
           found ||= same !== undefined;
-          return visits.more();
-        });
+        }
       }
     }
   }
@@ -179,18 +183,28 @@ class Proposals {
   }
 }
 
-/** Counts the numbers a search has looked at. */
-class Visits {
+const seenSlots = 2 ** Math.ceil(Math.log2(mostVisited * 2));
+
+/** The numbers one search has looked at: open addressing, emptied by forgetting only what was put in. */
+class SeenIds {
+  readonly #slots = new Int32Array(seenSlots);
+  readonly #used = new Int32Array(mostVisited);
   #count = 0;
 
-  /** Whether one more may be looked at. */
-  more(): boolean {
-    this.#count++;
-    return this.#count <= mostVisited;
+  clear(): void {
+    for (let n = 0; n < this.#count; n++) this.#slots[this.#used[n] ?? 0] = 0;
+    this.#count = 0;
   }
 
-  /** 1 when the search was cut short, so that nothing it found counts as the only one. */
-  get unlisted(): number {
-    return Number(this.#count > mostVisited);
+  /** False when it was there already. At most `mostVisited` are put in before the next clearing. */
+  add(id: number): boolean {
+    let slot = Math.imul(id, 0x9e3779b1) >>> (32 - Math.log2(seenSlots));
+    for (let held = this.#slots[slot] ?? 0; held !== 0; held = this.#slots[slot] ?? 0) {
+      if (held === id + 1) return false;
+      slot = (slot + 1) & (seenSlots - 1);
+    }
+    this.#slots[slot] = id + 1;
+    this.#used[this.#count++] = slot;
+    return true;
   }
 }

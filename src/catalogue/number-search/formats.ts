@@ -69,6 +69,7 @@ export type FormatReader = (number: string) => FormattedNumber | undefined;
 
 /** Compiles formats into one reader. A look-alike letter typed in a run of digits does not hide the format. */
 export function createFormatReader(formats: readonly NumberFormat[]): FormatReader {
+  if (formats.length === 0) return () => undefined;
   const compiled = formats.map((format) => ({ format, pattern: patternOf(format) }));
   return (number) => {
     const plain = plainText(number);

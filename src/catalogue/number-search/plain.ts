@@ -9,6 +9,8 @@ const letterCode = 11;
 
 /** The form in which two spellings of a number are equal: letters and digits only, upper case, full-width folded. */
 export function plainText(number: string): string {
+  // Nearly every number is plain ASCII, which needs no folding.
+  if (/^[ -~]*$/.test(number)) return number.toUpperCase().replaceAll(/[^A-Z0-9]/g, "");
   return number
     .normalize("NFKC")
     .toUpperCase()

@@ -10,6 +10,9 @@ export class Postings {
   readonly #starts: Uint32Array;
   readonly #postings: Uint32Array;
   readonly #mask: number;
+  /** Where the buckets of one look-up start and end. */
+  readonly #begins: Uint32Array;
+  readonly #ends: Uint32Array;
 
   /**
    * Indexes the numbers 0 to `size - 1`, at most `mostNumbers`. `hashesOf` writes the hashes of one number into a scratch array of
@@ -17,9 +20,11 @@ export class Postings {
    */
   constructor(size: number, mostHashes: number, hashesOf: (id: number, out: Uint32Array) => number) {
     const hashes = new Uint32Array(mostHashes);
+    this.#begins = new Uint32Array(mostHashes);
+    this.#ends = new Uint32Array(mostHashes);
     let total = 0;
     for (let id = 0; id < size; id++) total += hashesOf(id, hashes);
-    const buckets = 2 ** Math.max(4, Math.min(24, Math.ceil(Math.log2(total / 2 + 1))));
+    const buckets = 2 ** Math.max(4, Math.min(24, Math.ceil(Math.log2(total / 4 + 1))));
     this.#mask = buckets - 1;
     this.#postings = new Uint32Array(total);
     this.#starts = new Uint32Array(buckets + 1);
@@ -52,14 +57,33 @@ export class Postings {
     }
   }
 
-  /** Shows every number that has this hash (and a few that do not) until `visit` says false. */
-  visit(hash: number, visit: (id: number) => boolean): void {
-    const bucket = hash & this.#mask;
-    const end = this.#starts[bucket + 1] ?? 0;
-    for (let slot = this.#starts[bucket] ?? 0; slot < end; slot++) {
-      const difference = ((this.#postings[slot] ?? 0) ^ tagOf(hash)) >>> 0;
-      if (difference < mostNumbers && !visit(difference)) return;
+  /**
+   * Writes into `out` every number that has one of the first `count` hashes (and a few that have none), hash by hash, a
+   * number of several hashes several times. Gives how many were written, or one more than `out` holds when there are
+   * more. All buckets are looked up before the first is read: the waits for memory overlap.
+   */
+  collect(hashes: Uint32Array, count: number, out: Uint32Array): number {
+    const begins = this.#begins;
+    const ends = this.#ends;
+    const starts = this.#starts;
+    for (let n = 0; n < count; n++) {
+      const bucket = (hashes[n] ?? 0) & this.#mask;
+      begins[n] = starts[bucket] ?? 0;
+      ends[n] = starts[bucket + 1] ?? 0;
     }
+    const postings = this.#postings;
+    let found = 0;
+    for (let n = 0; n < count; n++) {
+      const tag = tagOf(hashes[n] ?? 0);
+      const end = ends[n] ?? 0;
+      for (let slot = begins[n] ?? 0; slot < end; slot++) {
+        const difference = ((postings[slot] ?? 0) ^ tag) >>> 0;
+        if (difference >= mostNumbers) continue;
+        if (found === out.length) return found + 1;
+        out[found++] = difference;
+      }
+    }
+    return found;
   }
 }
 

@@ -17,8 +17,8 @@ export interface Separation {
 interface Named {
   readonly number: string;
   readonly text: readonly string[];
-  /** The motors it leads to, as one word. */
-  readonly motors: string;
+  /** Equal for numbers that lead to the same motors. */
+  readonly motors: number;
 }
 
 /**
@@ -26,27 +26,38 @@ interface Named {
  * turn on characters that look alike, and stands nearest to an end of the number ("does it end in 4 or A?").
  */
 export function separate(candidates: readonly Candidate[]): Separation {
-  const named = candidates.map(({ number, skus }) => ({
+  const motors = candidates.map(({ skus }) => skus.join("\n"));
+  const named = candidates.map(({ number }, n) => ({
     number,
     text: Array.from(plainText(number)),
-    motors: skus.join("\n"),
+    motors: motors.indexOf(motors[n] ?? ""),
   }));
-  const longest = Math.max(...named.map(({ text }) => text.length));
-  let at: Place = { from: "end", position: 1 };
-  let least: readonly number[] = [Number.POSITIVE_INFINITY];
-  for (let position = 1; position <= longest; position++) {
-    for (const from of ["end", "start"] as const) {
-      const against = whatSpeaksAgainst(named, { from, position });
-      if (!isLess(against, least)) continue;
-      least = against;
-      at = { from, position };
-    }
-  }
+  const at = bestPlace(named);
   const options = Array.from(byCharacter(named, at), ([character, members]) => ({
     character,
     numbers: members.map(({ number }) => number),
   }));
   return { at, options };
+}
+
+/** Nothing speaks against asking there: one motor left whatever the answer, and no characters that look alike. */
+const NOTHING = 2;
+
+function bestPlace(named: readonly Named[]): Place {
+  const longest = Math.max(...named.map(({ text }) => text.length));
+  let best: Place = { from: "end", position: 1 };
+  let least = Number.POSITIVE_INFINITY;
+  for (let position = 1; position <= longest; position++) {
+    for (const from of ["end", "start"] as const) {
+      const at = { from, position };
+      const against = whatSpeaksAgainst(named, at);
+      if (against >= least) continue;
+      if (against === NOTHING) return at;
+      least = against;
+      best = at;
+    }
+  }
+  return best;
 }
 
 /** The candidates whose number has this character at the place that was asked about. */
@@ -71,18 +82,32 @@ function byCharacter(named: readonly Named[], at: Place): Map<string, Named[]> {
   return groups;
 }
 
-/** What speaks against asking for the character at a place, weightiest first. */
-function whatSpeaksAgainst(named: readonly Named[], at: Place): readonly number[] {
-  const groups = byCharacter(named, at);
-  if (groups.size === 1) return [Number.POSITIVE_INFINITY];
-  const motorsLeft = Array.from(groups.values(), (group) => new Set(group.map(({ motors }) => motors)).size);
-  const characters = [...groups.keys()];
-  const hardToTell = characters.some((a, n) => characters.slice(n + 1).some((b) => looksAlike(a, b)));
-  return [Math.max(...motorsLeft), Number(hardToTell)];
+/**
+ * What speaks against asking for the character at a place: the motors left by the worst answer, and a little more where
+ * two of the characters look alike. Compares the few candidates with each other, so that nothing is built for a place.
+ */
+function whatSpeaksAgainst(named: readonly Named[], at: Place): number {
+  const characters = named.map(({ text }) => characterAt(text, at));
+  let mostLeft = 0;
+  let differs = false;
+  let hardToTell = false;
+  for (const [n, character] of characters.entries()) {
+    let left = 0;
+    for (const [other, otherCharacter] of characters.entries()) {
+      if (otherCharacter !== character) {
+        differs = true;
+        hardToTell ||= other > n && looksAlike(character, otherCharacter);
+      } else if (isFirstOfMotor(named, characters, other)) left++;
+    }
+    mostLeft = Math.max(mostLeft, left);
+  }
+  return differs ? mostLeft * 2 + Number(hardToTell) : Number.POSITIVE_INFINITY;
 }
 
-/** Whether the first difference of two lists makes `a` the lesser. */
-function isLess(a: readonly number[], b: readonly number[]): boolean {
-  const at = a.findIndex((one, index) => one !== (b[index] ?? Number.POSITIVE_INFINITY));
-  return at >= 0 && (a[at] ?? 0) < (b[at] ?? Number.POSITIVE_INFINITY);
+/** Whether no earlier candidate with the same character leads to the same motors. */
+function isFirstOfMotor(named: readonly Named[], characters: readonly string[], at: number): boolean {
+  for (let before = 0; before < at; before++) {
+    if (characters[before] === characters[at] && named[before]?.motors === named[at]?.motors) return false;
+  }
+  return true;
 }

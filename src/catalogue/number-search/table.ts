@@ -7,6 +7,16 @@ export interface NumberEntry {
   readonly sku: string;
 }
 
+/** Bits of a slot that hold a number + 1. */
+const numberBits = 25;
+const largestId = 2 ** numberBits;
+
+interface Probed {
+  readonly slot: number;
+  readonly tag: number;
+  readonly id?: number;
+}
+
 /** Every different number once, in catalogue order: its codes in one array, its text, its motors. */
 export class NumberTable {
   readonly codes: Uint8Array;
@@ -16,8 +26,8 @@ export class NumberTable {
   readonly #skus: string[] = [];
   /** The second and further motors of numbers that lead to several. */
   readonly #moreSkus = new Map<number, string[]>();
-  /** Open addressing: number + 1 at its hash, or the next free slot. */
-  readonly #slots: Int32Array;
+  /** Open addressing: number + 1 at its hash, or the next free slot; the bits above it are the highest of its hash. */
+  readonly #slots: Uint32Array;
 
   constructor(entries: Iterable<NumberEntry>) {
     const all = Array.from(entries);
@@ -25,7 +35,7 @@ export class NumberTable {
     const room = all.reduce((sum, { number }) => sum + roomFor(number), 0);
     this.codes = new Uint8Array(room);
     this.starts = new Uint32Array(all.length + 1);
-    this.#slots = new Int32Array(2 ** Math.ceil(Math.log2(all.length * 2 + 2)));
+    this.#slots = new Uint32Array(2 ** Math.ceil(Math.log2(all.length * 2 + 2)));
     for (const entry of all) this.#add(entry);
   }
 
@@ -71,20 +81,24 @@ export class NumberTable {
         this.#moreSkus.set(found.id, [...this.skus(found.id).slice(1), sku]);
       return;
     }
-    this.#slots[found.slot] = id + 1;
+    this.#slots[found.slot] = found.tag | (id + 1);
     this.starts[id + 1] = end;
     this.#texts.push(number);
     this.#skus.push(sku);
   }
 
-  #probe(text: string, codes: Uint8Array, start: number, end: number): { slot: number; id?: number } {
+  #probe(text: string, codes: Uint8Array, start: number, end: number): Probed {
     const mask = this.#slots.length - 1;
-    let slot = exactHash(codes, start, end) & mask;
-    for (let id = (this.#slots[slot] ?? 0) - 1; id >= 0; id = (this.#slots[slot] ?? 0) - 1) {
-      if (this.#equals(id, text, codes, start, end)) return { slot, id };
+    const hash = exactHash(codes, start, end);
+    const tag = (hash >>> numberBits) << numberBits;
+    let slot = hash & mask;
+    for (let held = this.#slots[slot] ?? 0; held !== 0; held = this.#slots[slot] ?? 0) {
+      // With the tag of another hash the bits above the number do not cancel out.
+      const id = ((held ^ tag) >>> 0) - 1;
+      if (id < largestId && this.#equals(id, text, codes, start, end)) return { slot, tag, id };
       slot = (slot + 1) & mask;
     }
-    return { slot };
+    return { slot, tag };
   }
 
   #equals(id: number, text: string, codes: Uint8Array, start: number, end: number): boolean {
