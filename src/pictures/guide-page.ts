@@ -60,15 +60,14 @@ const captions = new Map<RatingName, string>(
   sampleRows.flat().map(({ rating, caption }) => [rating, caption]),
 );
 
-/** The rating's name, the words on the label in front of it, and the same text that the chat gives. */
+/** The same text that the chat gives: by the word it begins with on the label, else by the rating's name. */
 function explained(rating: RatingName, wording: Wording): string {
+  const text = wording.say("explain", rating);
   const caption = captions.get(rating);
+  if (caption !== undefined && text.startsWith(caption))
+    return `<b>${escapeXml(caption)}</b>${escapeXml(text.slice(caption.length))}`;
   const { title } = ratings[rating];
-  const name =
-    caption === undefined || caption.toLowerCase() === title
-      ? (caption ?? `${title.slice(0, 1).toUpperCase()}${title.slice(1)}`)
-      : `${caption}, ${title}`;
-  return `<b>${escapeXml(name)}.</b> ${escapeXml(wording.say("explain", rating))}`;
+  return `<b>${escapeXml(`${title.slice(0, 1).toUpperCase()}${title.slice(1)}`)}.</b> ${escapeXml(text)}`;
 }
 
 const css = `
@@ -97,13 +96,14 @@ figure svg { display: block; width: 100%; height: auto; }
 }
 @media print {
   @page { margin: 10mm 12mm; }
-  body { background: none; font-size: 8.6pt; line-height: 1.32; }
+  body { background: none; font-size: 8.3pt; line-height: 1.28; }
   main { max-width: none; padding: 0; }
   h1 { font-size: 15pt; margin-bottom: 1.5mm; }
   h2 { font-size: 11pt; margin: 2mm 0 1.5mm; break-after: avoid; }
   .overleaf { break-before: page; margin-top: 0; }
   .pair { justify-items: center; }
-  figure { width: 70mm; margin-bottom: 0; }
+  figure { margin-bottom: 0; }
+  figure svg { width: 62mm; margin: 0 auto; }
   figcaption { padding: 0; }
   figure svg > rect:first-child { fill: ${colours.white}; }
   .entries li { margin: 0 0 1mm 6mm; padding-left: 0; }

@@ -8,6 +8,7 @@ const file = (path: string) => readFileSync(new URL(`../../${path}`, import.meta
 const explain = JSON.parse(file("intents/answers/explain.json")) as Record<string, string>;
 const plain = (html: string) =>
   html
+    .replace(/<\/?b>/g, "")
     .replace(/<[^>]+>/g, " ")
     .replaceAll("&apos;", "'")
     .replaceAll("&quot;", '"')
@@ -47,7 +48,7 @@ describe("guide", () => {
     const list = /<ol[^>]*>([\s\S]*)<\/ol>/.exec(stdout)?.[1] ?? "";
     const entries = [...list.matchAll(/<li><b>([^<]+)/g)].map(([, name]) => name);
     expect(entries).toHaveLength(18);
-    expect(entries.slice(0, 3)).toEqual(["HP, horsepower.", "SF, service factor.", "THP, total horsepower."]);
+    expect(entries.slice(0, 3)).toEqual(["HP", "SF", "THP"]);
   });
 
   test("tells first to switch the power off", () => {
