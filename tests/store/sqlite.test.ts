@@ -1,4 +1,4 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import Database from "better-sqlite3";
@@ -56,6 +56,49 @@ describe("the file", () => {
     expect(found()).toEqual([]);
     await store.close();
     expect(found()).toEqual([]);
+  });
+
+  test("waits for the disk at each commit and for whoever holds it, keeps references whole, overwrites what goes", () => {
+    // sqlite.org, "PRAGMA Statements": synchronous 2 is FULL, the others count from 0 as off.
+    const db = openDatabase(file);
+    const told = (name: string) => db.pragma(name, { simple: true });
+    expect(
+      ["journal_mode", "synchronous", "foreign_keys", "busy_timeout", "secure_delete"].map(told),
+    ).toEqual(["wal", 2, 1, 5000, 1]);
+    const tables = db.pragma("table_list") as {
+      schema: string;
+      name: string;
+      type: string;
+      strict: number;
+    }[];
+    const ours = tables.filter(({ schema, name }) => schema === "main" && !name.startsWith("sqlite_"));
+    expect(ours.length).toBeGreaterThan(10);
+    expect(ours.filter(({ strict }) => strict === 0)).toEqual([]);
+    db.close();
+  });
+
+  test("is for the desk's own user only, and so is what SQLite puts beside it", async () => {
+    const store = openSqliteStore(file);
+    await store.receive({ id: "u1", threadId: "ana", text: "hello", at: "2026-11-25T16:00:00.000Z" });
+    const names = readdirSync(folder);
+    expect(names).toContain("desk.sqlite-wal");
+    for (const name of names) expect(statSync(join(folder, name)).mode & 0o077).toBe(0);
+    await store.close();
+  });
+
+  test("holds what was given to be stored just before it was closed", async () => {
+    const store = openSqliteStore(file);
+    const received = store.receive({
+      id: "u1",
+      threadId: "ana",
+      text: "hello",
+      at: "2026-11-25T16:00:00.000Z",
+    });
+    await store.close();
+    expect(await received).toBe(true);
+    const again = openSqliteStore(file);
+    expect(await again.unhandled()).toMatchObject([{ id: "u1" }]);
+    await again.close();
   });
 
   test("a file that is no database is a clear error with the file's name", () => {
