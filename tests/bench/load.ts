@@ -43,6 +43,15 @@ function shares(times: readonly number[]): string {
   return `p50 ${at(0.5)} ms, p99 ${at(0.99)} ms, longest ${at(1)} ms`;
 }
 
+/** Counts this process's processor time from now on; a busy machine makes everything slower but that. */
+function processor(): (messages: number) => string {
+  const before = process.cpuUsage();
+  return (messages) => {
+    const { user, system } = process.cpuUsage(before);
+    return `${((user + system) / 1000 / messages).toFixed(2)} ms of processor each`;
+  };
+}
+
 const open = (name: string, watches: readonly Watch[] = []): Promise<Desk> =>
   openDesk({ ...readConfig({}), storeFile: join(folder, `${name}.sqlite`) }, { today: DAY, watches });
 
@@ -51,6 +60,7 @@ async function throughEngine(atOnce: number): Promise<number> {
   const desk = await open(`engine-${atOnce}`);
   const times: number[] = [];
   const queue = Array.from({ length: customers }, (_, n) => n);
+  const used = processor();
   const began = performance.now();
   const talk = async (n: number) => {
     for (const [index, text] of scriptOf(n).entries()) {
@@ -65,7 +75,9 @@ async function throughEngine(atOnce: number): Promise<number> {
   });
   await Promise.all(workers);
   const rate = (times.length / (performance.now() - began)) * 1000;
-  say(`engine, ${atOnce} at once: ${times.length} messages, ${rate.toFixed(0)} a second, ${shares(times)}`);
+  say(
+    `engine, ${atOnce} at once: ${times.length} messages, ${rate.toFixed(0)} a second, ${used(times.length)}, ${shares(times)}`,
+  );
   await desk.close();
   return rate;
 }
@@ -97,6 +109,7 @@ function rawSqlite(): number {
      ON CONFLICT (id) DO UPDATE SET doc = excluded.doc`,
   );
   const share = outbox.length / inbox.length;
+  const used = processor();
   const began = performance.now();
   inbox.forEach(({ id = "", thread_id = "", text = "", at = "" }, n) => {
     db.transaction(() => receive.run(id, thread_id, text, at)).immediate();
@@ -112,7 +125,7 @@ function rawSqlite(): number {
   });
   const rate = (inbox.length / (performance.now() - began)) * 1000;
   say(
-    `raw SQLite, the same rows: ${inbox.length} messages, ${rate.toFixed(0)} a second (2 commits each, ${share.toFixed(1)} messages out)`,
+    `raw SQLite, the same rows: ${inbox.length} messages, ${rate.toFixed(0)} a second, ${used(inbox.length)} (2 commits each, ${share.toFixed(1)} messages out)`,
   );
   db.close();
   return rate;
@@ -191,7 +204,7 @@ async function throughBot(name: string, aSecond: number | "at once"): Promise<vo
     }
   });
   const began = performance.now();
-  const usedBefore = process.cpuUsage();
+  const used = processor();
   const sayHello = (n: number) => {
     const person = people[n];
     if (person === undefined) return;
@@ -206,11 +219,10 @@ async function throughBot(name: string, aSecond: number | "at once"): Promise<vo
   }
   await world.until(() => answered.size === people.length, { withinMs: 600_000 });
   const seconds = (performance.now() - began) / 1000;
-  const { user, system } = process.cpuUsage(usedBefore);
   const pace = aSecond === "at once" ? "all at once" : `${aSecond} a second`;
   say(
     `bot, ${customers} customers, ${pace} (stand-in in the same process): answered in ${seconds.toFixed(1)} s, ` +
-      `${(customers / seconds).toFixed(0)} a second, ${((user + system) / 1000 / customers).toFixed(1)} ms of processor each`,
+      `${(customers / seconds).toFixed(0)} a second, ${used(customers)}`,
   );
   say(`  in the engine ${shares(working)}`);
   say(`  from writing to handled ${shares(handled)}`);

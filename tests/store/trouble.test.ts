@@ -3,6 +3,7 @@ import {
   chmodSync,
   closeSync,
   copyFileSync,
+  mkdirSync,
   mkdtempSync,
   openSync,
   rmSync,
@@ -110,11 +111,17 @@ describe("a file that cannot be written", () => {
 
   test.skipIf(noOtherUser)("is told at the start, before any customer waits", async () => {
     await store.close();
-    chmodSync(file, 0o444);
+    // Once neither file nor folder can be written, once the file alone.
+    const open = mkdtempSync(join(tmpdir(), "trouble-open-"));
+    const files = [file, join(open, "desk.sqlite")];
+    copyFileSync(file, join(open, "desk.sqlite"));
+    for (const each of files) chmodSync(each, 0o444);
     chmodSync(folder, 0o555);
+    chmodSync(open, 0o777);
     try {
       const program = `import { openSqliteStore } from ${JSON.stringify(fileURLToPath(new URL("../../src/store/sqlite.ts", import.meta.url)))};
-        try { openSqliteStore(${JSON.stringify(file)}); console.log("opened"); } catch (error) { console.log(error.name + ": " + error.message); }`;
+        for (const file of ${JSON.stringify(files)})
+          try { openSqliteStore(file); console.log("opened"); } catch (error) { console.log(error.name + ": " + error.message); }`;
       const { stdout, stderr } = spawnSync(
         process.execPath,
         ["--import", "tsx", "--input-type=module", "-e", program],
@@ -125,9 +132,14 @@ describe("a file that cannot be written", () => {
         },
       );
       expect(stderr).toBe("");
-      expect(stdout).toMatch(/^StoreError: .*desk\.sqlite: .*(?:permission|belong to the desk's user)/);
+      expect(stdout.trim().split("\n")).toEqual(
+        files.map(() =>
+          expect.stringMatching(/^StoreError: .*desk\.sqlite: .*(?:permission|belong to the desk's user)/),
+        ),
+      );
     } finally {
       chmodSync(folder, 0o755);
+      rmSync(open, { recursive: true, force: true });
     }
   });
 });
@@ -188,6 +200,15 @@ describe("a damaged file", () => {
     truncateSync(file, 5000);
     expect((await trouble(() => openSqliteStore(file))).message).toMatch(/damaged/);
   });
+});
+
+test("a disk that lets nothing be read or written is told as one", async () => {
+  // A folder where the file should be: SQLite's "unable to open", as with a disk that is gone.
+  mkdirSync(`${file}.there`);
+  const { message } = await trouble(() => openSqliteStore(`${file}.there`));
+  expect(message).toMatch(/disk does not let the store be read or written.*\(SQLITE_CANTOPEN/);
+  const broken = plainly(Object.assign(new Error("disk I/O error"), { code: "SQLITE_IOERR_WRITE" }), file);
+  expect((broken as Error).message).toMatch(/disk does not let/);
 });
 
 test("an error of another kind is not dressed up as trouble with the disk", () => {

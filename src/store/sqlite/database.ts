@@ -30,8 +30,8 @@ export function openDatabase(
     // What a customer had erased must not stay readable in free pages of the file.
     db.pragma("secure_delete = ON");
     migrate(db, file, steps, keepCopy);
-    // A file that can only be read is told now, not at the first customer.
-    db.exec("BEGIN IMMEDIATE; ROLLBACK");
+    // A file that can only be read is told now, not at the first customer. To begin is not enough: SQLite lets it.
+    db.exec(`BEGIN IMMEDIATE; PRAGMA user_version = ${stepsTaken(db)}; ROLLBACK`);
     return db;
   } catch (cause) {
     db?.close();
