@@ -112,27 +112,28 @@ interface Boundary {
 
 const tellingApart: Boundary = { closing: "", sentence: false, words: true };
 
+const markEnd = ({ norm }: Token, sentence: boolean): Boundary => ({ closing: norm, sentence, words: false });
+
 function boundary(tokens: readonly Token[], at: number, subjects: ReadonlySet<number>): Boundary | undefined {
   const [token, next] = [tokens[at], tokens[at + 1]];
   if (!token) return undefined;
-  const mark = (sentence: boolean) => ({ closing: token.norm, sentence, words: false });
-  if (token.kind === "break") return mark(true);
-  if (isMark(token, "!", "?", ";", "…")) return mark(true);
+  if (token.kind === "break") return markEnd(token, true);
+  if (isMark(token, "!", "?", ";", "…")) return markEnd(token, true);
   if (isMark(token, ".")) {
     if (next && next.kind !== "break" && next.glued && !isMark(next, ".")) return undefined;
     // "model no. is gone"
     const numbered = isWord(tokens[at - 2], "model", "serial", "part", "cat", "frame", "type", "ser", "mod");
     if (numbered && isWord(tokens[at - 1], "no", "num")) return undefined;
     const dots = isMark(next, ".") || isMark(tokens[at - 1], ".");
-    if (dots) return mark(false);
+    if (dots) return markEnd(token, false);
     const figure = next?.kind === "number" || next?.kind === "code";
-    return mark(!(shortWord(tokens[at - 1]) && figure));
+    return markEnd(token, !(shortWord(tokens[at - 1]) && figure));
   }
-  if (isMark(token, ",", "(", ")")) return mark(false);
+  if (isMark(token, ",", "(", ")")) return markEnd(token, false);
   if (isMark(token, "-")) {
     const spaced = !token.glued && !next?.glued;
     return spaced && !(tokens[at - 1]?.kind === "number" && next?.kind === "number")
-      ? mark(false)
+      ? markEnd(token, false)
       : undefined;
   }
   if (token.kind !== "word" || token.glued) return undefined;

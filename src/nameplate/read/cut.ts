@@ -1,7 +1,7 @@
 import { trim } from "./chunks.ts";
 import { readDigits, vulgarFraction } from "./digits.ts";
 import { isGluedWord, mendWord, type Segment, segment } from "./segment.ts";
-import { fold, type Token } from "./token.ts";
+import { type Chunk, fold, type Token } from "./token.ts";
 import { unfinishedFigure } from "./unfinished.ts";
 
 /** What one unbroken run of characters may be made of besides letters and digits. */
@@ -16,20 +16,14 @@ export function cutChunk(
   wide: boolean,
   tokens: Token[],
 ): void {
-  const trimmed = trim(text, from, to);
-  let first = true;
-  const common = () => {
-    const piece = { glued: first ? glued : true, wide: first && wide, chunk: trimmed };
-    first = false;
-    return piece;
-  };
+  const common = new Common(glued, wide, trim(text, from, to));
   const unfinished = unfinishedFigure(text, from, to);
   if (unfinished) {
     const { start, end, shownEnd } = unfinished;
-    for (let at = from; at < start; at++) pushMark(text, at, common(), tokens);
-    tokens.push({ kind: "partial", norm: text.slice(start, end), start, end, ...common() });
+    for (let at = from; at < start; at++) pushMark(text, at, common.next(), tokens);
+    tokens.push({ kind: "partial", norm: text.slice(start, end), start, end, ...common.next() });
     if (end < shownEnd) cutWords(text, end, shownEnd, common, tokens);
-    for (let at = shownEnd; at < to; at++) pushMark(text, at, common(), tokens);
+    for (let at = shownEnd; at < to; at++) pushMark(text, at, common.next(), tokens);
     return;
   }
   let at = from;
@@ -39,7 +33,7 @@ export function cutChunk(
     const start = match ? at + match.index : to;
     for (let mark = at; mark < start; mark++) {
       if (isPoint(text, mark) && mark === start - 1 && /\d/.test(text[start] ?? "")) continue;
-      pushMark(text, mark, common(), tokens);
+      pushMark(text, mark, common.next(), tokens);
     }
     if (!match) return;
     const end = start + match[0].length;
@@ -52,7 +46,25 @@ export function cutChunk(
 /** A point of its own, not the end of a row of dots. */
 const isPoint = (text: string, at: number) => text[at] === "." && text[at - 1] !== ".";
 
-type Common = () => Pick<Token, "glued" | "wide" | "chunk">;
+/** What the pieces of one chunk have in common: only the first may have white space before it. */
+class Common {
+  #glued: boolean;
+  #wide: boolean;
+  readonly #chunk: Chunk;
+
+  constructor(glued: boolean, wide: boolean, chunk: Chunk) {
+    this.#glued = glued;
+    this.#wide = wide;
+    this.#chunk = chunk;
+  }
+
+  next(): Pick<Token, "glued" | "wide" | "chunk"> {
+    const piece = { glued: this.#glued, wide: this.#wide, chunk: this.#chunk };
+    this.#glued = true;
+    this.#wide = false;
+    return piece;
+  }
+}
 
 function pushMark(
   text: string,
@@ -73,11 +85,18 @@ function cutCore(text: string, start: number, end: number, common: Common, token
   }
   const mended = mendWord(run);
   if (mended !== undefined) {
-    tokens.push({ kind: "word", norm: mended, upper: run === run.toUpperCase(), start, end, ...common() });
+    tokens.push({
+      kind: "word",
+      norm: mended,
+      upper: run === run.toUpperCase(),
+      start,
+      end,
+      ...common.next(),
+    });
     return;
   }
   if (/^[0-9]{1,2}(?:st|nd|rd|th)$/i.test(run)) {
-    tokens.push({ kind: "word", norm: fold(run), upper: false, start, end, ...common() });
+    tokens.push({ kind: "word", norm: fold(run), upper: false, start, end, ...common.next() });
     return;
   }
   // "2-pole", "12-year-old": a figure and plain words, unlike a part number.
@@ -98,12 +117,12 @@ function cutCore(text: string, start: number, end: number, common: Common, token
   const pieces = parts.length > 1 ? parts : splitAt(run, /[.](?=\p{L}{3})/u);
   if (pieces.length > 1) {
     for (const [index, piece] of pieces.entries()) {
-      if (index > 0) pushMark(text, start + piece.start - 1, common(), tokens);
+      if (index > 0) pushMark(text, start + piece.start - 1, common.next(), tokens);
       if (piece.end > piece.start) cutCore(text, start + piece.start, start + piece.end, common, tokens);
     }
     return;
   }
-  tokens.push({ kind: "code", norm: fold(run), start, end, ...common() });
+  tokens.push({ kind: "code", norm: fold(run), start, end, ...common.next() });
 }
 
 function splitAt(run: string, separator: RegExp): { start: number; end: number }[] {
@@ -120,15 +139,19 @@ function splitAt(run: string, separator: RegExp): { start: number; end: number }
 /** Letters only: words, the marks between them, and dotted abbreviations (`S.F.`) as one word. */
 function cutWords(text: string, start: number, end: number, common: Common, tokens: Token[]): void {
   const run = text.slice(start, end);
+  if (/^[a-z]+$/.test(run)) {
+    tokens.push({ kind: "word", norm: run, upper: false, start, end, ...common.next() });
+    return;
+  }
   if (/^(?:\p{L}\.){1,4}\p{L}?$/u.test(run)) {
     const norm = fold(run).replaceAll(".", "");
-    tokens.push({ kind: "word", norm, upper: run === run.toUpperCase(), start, end, ...common() });
+    tokens.push({ kind: "word", norm, upper: run === run.toUpperCase(), start, end, ...common.next() });
     return;
   }
   const labelled = /^(CODE|INS|CLASS|CL|INSUL|KVA)([A-HJ-NPR-V])$/.exec(run);
   if (labelled) {
     const cut = start + (labelled[1]?.length ?? 0);
-    const common1 = common();
+    const common1 = common.next();
     tokens.push({
       kind: "word",
       norm: fold(text.slice(start, cut)),
@@ -143,14 +166,14 @@ function cutWords(text: string, start: number, end: number, common: Common, toke
       upper: true,
       start: cut,
       end,
-      ...common(),
+      ...common.next(),
     });
     return;
   }
   for (const match of run.matchAll(/[\p{L}\p{N}]+(?:['’][\p{L}]+)*|./gu)) {
     const from = start + match.index;
     const to = from + match[0].length;
-    if (!/[\p{L}\p{N}]/u.test(match[0])) pushMark(text, from, common(), tokens);
+    if (!/[\p{L}\p{N}]/u.test(match[0])) pushMark(text, from, common.next(), tokens);
     else {
       const folded = fold(match[0]);
       const owned = folded.replace(/['’]s$/, "");
@@ -168,7 +191,7 @@ function cutWords(text: string, start: number, end: number, common: Common, toke
         upper: match[0] === match[0].toUpperCase(),
         start: from,
         end: to,
-        ...common(),
+        ...common.next(),
       });
     }
   }
@@ -179,7 +202,7 @@ function pushSegment(text: string, offset: number, piece: Segment, common: Commo
   const end = offset + piece.end;
   const raw = text.slice(start, end);
   if (piece.kind === "mark") {
-    pushMark(text, start, common(), tokens);
+    pushMark(text, start, common.next(), tokens);
     return;
   }
   if (piece.kind === "fraction") {
@@ -192,7 +215,7 @@ function pushSegment(text: string, offset: number, piece: Segment, common: Commo
       norm: raw,
       start,
       end,
-      ...common(),
+      ...common.next(),
     });
     return;
   }
@@ -206,9 +229,16 @@ function pushSegment(text: string, offset: number, piece: Segment, common: Commo
       ...digits,
       start,
       end,
-      ...common(),
+      ...common.next(),
     });
     return;
   }
-  tokens.push({ kind: "word", norm: fold(raw), upper: raw === raw.toUpperCase(), start, end, ...common() });
+  tokens.push({
+    kind: "word",
+    norm: fold(raw),
+    upper: raw === raw.toUpperCase(),
+    start,
+    end,
+    ...common.next(),
+  });
 }

@@ -81,7 +81,6 @@ function freeNames(context: Context, owners: readonly Owner[], claims: readonly 
   for (const claim of claims) for (let at = claim.from; at < claim.to; at++) taken.add(at);
   const free: Name[] = [];
   for (let at = 0; at < tokens.length; at++) {
-    const cued = (from: number, to: number) => cuesIn(context, from, to, "illegible").length > 0;
     const longest = names[at]?.toSorted((a, b) => b.end - a.end)[0];
     if (!longest) continue;
     const last = free.at(-1);
@@ -91,7 +90,8 @@ function freeNames(context: Context, owners: readonly Owner[], claims: readonly 
       (namesRating(tokens, longest) ||
         (isWord(tokens[at - 1], "a", "an", "any", "un", "una") &&
           cuesIn(context, at - 4, at - 1, "illegible").some(({ end }) => end === at - 1)) ||
-        (!isLetter(tokens, longest) && cued(longest.end, longest.end + 2)) ||
+        (!isLetter(tokens, longest) &&
+          cuesIn(context, longest.end, longest.end + 2, "illegible").length > 0) ||
         (last && joins(tokens, last, longest)))
     )
       free.push(longest);

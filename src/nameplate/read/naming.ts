@@ -1,7 +1,7 @@
 import { type RatingName, ratings } from "../vocabulary.ts";
 import { isOrdinary, isTradeWord, tradeWords } from "./ordinary.ts";
 import { PhraseBook } from "./phrases.ts";
-import { likeliest } from "./spelling.ts";
+import { Spelling } from "./spelling.ts";
 import { fold, type Token } from "./token.ts";
 import { names, weakNames } from "./words/names.ts";
 
@@ -46,6 +46,9 @@ const longWords = new Set<string>();
   ])
     longWords.add(word);
 }
+
+const labels = new Spelling(longWords);
+const trade = new Spelling(tradeWords);
 
 /** The vocabulary's own words, where they name the rating and are not its value. */
 function shared(rating: RatingName): string[] {
@@ -96,12 +99,11 @@ function slipOf(word: string, nearAFigure: boolean): string | undefined {
   // A letter typed twice: "pumpp", "ampss".
   const single = word.replace(/(.)\1+/g, "$1");
   if (single !== word && (longWords.has(single) || book.has(single) || isTradeWord(single))) return single;
-  if (nearAFigure)
-    return likeliest(word, longWords) ?? (word.length >= 5 ? likeliest(word, tradeWords, 1) : undefined);
+  if (nearAFigure) return labels.likeliest(word) ?? (word.length >= 5 ? trade.likeliest(word, 1) : undefined);
   if (word.length < 5) return undefined;
   return (
-    (word.length >= 6 ? likeliest(word, longWords, word.length >= 9 ? 2 : 1) : undefined) ??
-    likeliest(word, tradeWords, 1)
+    (word.length >= 6 ? labels.likeliest(word, word.length >= 9 ? 2 : 1) : undefined) ??
+    trade.likeliest(word, 1)
   );
 }
 

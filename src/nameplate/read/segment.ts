@@ -89,42 +89,68 @@ interface Step {
   readonly segment: Segment | undefined;
 }
 
+/** The cheapest ways found so far to cut a run up to each of its places. */
+class Cuts {
+  readonly #best: (Step | undefined)[];
+  #at = 0;
+
+  constructor(length: number) {
+    this.#best = new Array(length + 1).fill(undefined);
+    this.#best[0] = { cost: 0, from: -1, segment: undefined };
+  }
+
+  /** Goes on from this place; false when no cut leads to it. */
+  standAt(at: number): boolean {
+    this.#at = at;
+    return this.#best[at] !== undefined;
+  }
+
+  /** The last piece of the cheapest cut up to here. */
+  get previous(): Segment | undefined {
+    return this.#best[this.#at]?.segment;
+  }
+
+  offer(piece: Segment, cost: number): void {
+    const total = (this.#best[this.#at]?.cost ?? 0) + cost;
+    const there = this.#best[piece.end];
+    if (!there || total < there.cost) this.#best[piece.end] = { cost: total, from: this.#at, segment: piece };
+  }
+
+  /** The pieces of the cheapest cut of the whole run; undefined when there is none. */
+  whole(): Segment[] | undefined {
+    const segments: Segment[] = [];
+    for (let at = this.#best.length - 1; at > 0; ) {
+      const step = this.#best[at];
+      if (!step?.segment) return undefined;
+      segments.push(step.segment);
+      at = step.from;
+    }
+    return segments.reverse();
+  }
+}
+
 /**
  * The cheapest way to cut a run of letters, digits and separators wholly into figures and words of the trade;
  * undefined when some of it is neither, as in a model number. Time grows linearly with the length.
  */
 export function segment(run: string): Segment[] | undefined {
-  const length = run.length;
-  if (length > longestRun) return undefined;
-  const best: (Step | undefined)[] = new Array(length + 1).fill(undefined);
-  best[0] = { cost: 0, from: -1, segment: undefined };
-  for (let at = 0; at < length; at++) {
-    const here = best[at];
-    if (!here) continue;
-    const offer = (piece: Segment, cost: number) => {
-      const total = here.cost + cost;
-      const there = best[piece.end];
-      if (!there || total < there.cost) best[piece.end] = { cost: total, from: at, segment: piece };
-    };
+  if (run.length > longestRun) return undefined;
+  const cuts = new Cuts(run.length);
+  for (let at = 0; at < run.length; at++) {
+    if (!cuts.standAt(at)) continue;
     const character = run[at] ?? "";
-    const previous = here.segment;
-    if (vulgarFraction(character) !== undefined) offer({ kind: "fraction", start: at, end: at + 1 }, 0.5);
+    const { previous } = cuts;
+    if (vulgarFraction(character) !== undefined)
+      cuts.offer({ kind: "fraction", start: at, end: at + 1 }, 0.5);
     if (/[-/.,_'+&–—]/.test(character) && (previous?.kind !== "mark" || run[at - 1] === character))
-      offer({ kind: "mark", start: at, end: at + 1 }, 0.1);
-    if (previous?.kind !== "number" && previous?.kind !== "fraction") offerNumbers(run, at, offer);
-    offerWords(run, at, previous, offer);
+      cuts.offer({ kind: "mark", start: at, end: at + 1 }, 0.1);
+    if (previous?.kind !== "number" && previous?.kind !== "fraction") offerNumbers(run, at, cuts);
+    offerWords(run, at, previous, cuts);
   }
-  const segments: Segment[] = [];
-  for (let at = length; at > 0; ) {
-    const step = best[at];
-    if (!step?.segment) return undefined;
-    segments.push(step.segment);
-    at = step.from;
-  }
-  return segments.reverse();
+  return cuts.whole();
 }
 
-function offerNumbers(run: string, start: number, offer: (piece: Segment, cost: number) => void): void {
+function offerNumbers(run: string, start: number, cuts: Cuts): void {
   let norm = "";
   let lookalikes = 0;
   let digits = 0;
@@ -141,7 +167,7 @@ function offerNumbers(run: string, start: number, offer: (piece: Segment, cost: 
       // In `l-1/2` the first one is a letter too.
       const ofFraction = norm === "1" && at === start && /^[-/]/.test(run.slice(at + 1)) && /\d/.test(run);
       if ((digits > 0 || ofFraction || (dotted && run.length <= 5)) && readDigits(norm))
-        offer(
+        cuts.offer(
           { kind: "number", start, end: at + 1, norm, lookalikes },
           0.5 + 0.8 * lookalikes + (isDotOfName(run, start, norm) ? 0.3 : 0),
         );
@@ -156,22 +182,18 @@ function isDotOfName(run: string, start: number, norm: string): boolean {
   return /^\.(?:\d{3,}|48|56)/.test(norm) && start > 0 && /[\p{L}.]/u.test(run[start - 1] ?? "");
 }
 
-function offerWords(
-  run: string,
-  start: number,
-  previous: Segment | undefined,
-  offer: (piece: Segment, cost: number) => void,
-): void {
+function offerWords(run: string, start: number, previous: Segment | undefined, cuts: Cuts): void {
   const afterNumber = previous?.kind === "number" || previous?.kind === "fraction";
   const number = previous?.kind === "number" ? previous.norm : "";
   // An unusual number is still a frame with its letter right behind it: "58Y".
   const unusual = /^[456]\d$/.test(number) && /^[YJ](?![\p{L}\d])/iu.test(run.slice(start, start + 2));
-  if (unusual) offer({ kind: "word", start, end: start + 1 }, 0.8);
+  if (unusual) cuts.offer({ kind: "word", start, end: start + 1 }, 0.8);
   const hyphened =
     previous?.kind === "mark" && /(?:^|\D)(?:48|56)-$/.test(run.slice(Math.max(0, start - 4), start));
   if (frameNumber.test(number) || hyphened) {
     const letters = frameLetters.exec(run.slice(start, start + 3))?.[0];
-    if (letters) for (let n = letters.length; n > 0; n--) offer({ kind: "word", start, end: start + n }, 0.3);
+    if (letters)
+      for (let n = letters.length; n > 0; n--) cuts.offer({ kind: "word", start, end: start + n }, 0.3);
   }
   let word = "";
   for (let at = start; at < run.length && at - start < longestWord; at++) {
@@ -180,15 +202,15 @@ function offerWords(
     word += character.toLowerCase().normalize("NFD").charAt(0);
     if (!gluedWords.has(word)) continue;
     if (word.length === 1 && !(afterNumber ? gluedAfter : gluedBefore).has(word)) continue;
-    offer({ kind: "word", start, end: at + 1 }, word.length === 1 ? 0.9 : 0.5);
+    cuts.offer({ kind: "word", start, end: at + 1 }, word.length === 1 ? 0.9 : 0.5);
   }
   const label = previous?.kind === "word" ? run.slice(previous.start, previous.end).toLowerCase() : "";
   const next = run[start + 1];
   const letters = /^(?:code|kva)$/.test(label) ? /[A-HJ-NPR-V]/ : /[ABEFHN]/;
   if (/^(?:ins|insul|cl|class|code|kva|clase)$/.test(label) && letters.test(run[start] ?? ""))
     if (next === undefined || !/[a-z]/.test(next))
-      offer({ kind: "word", start, end: start + 1 }, /[A-Z]/.test(next ?? "") ? 1.4 : 0.8);
+      cuts.offer({ kind: "word", start, end: start + 1 }, /[A-Z]/.test(next ?? "") ? 1.4 : 0.8);
   // A frame letter before its number: `Y56`.
   if (/[YJC]/i.test(run[start] ?? "") && /^(?:48|56)(?!\d)/.test(run.slice(start + 1, start + 4)))
-    offer({ kind: "word", start, end: start + 1 }, 0.9);
+    cuts.offer({ kind: "word", start, end: start + 1 }, 0.9);
 }

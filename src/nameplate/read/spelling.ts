@@ -26,41 +26,52 @@ export function editDistance(from: string, to: string, most: number): number {
 
 const consonants = (word: string) => word.replace(/[aeiou]/g, "");
 
-/** A word written without its vowels: VLTS, HRSPWR, FCTR. */
-function isAbbreviation(word: string, candidate: string): boolean {
-  const bones = consonants(word);
-  const vowels = word.length - bones.length;
-  return (
-    word.length < candidate.length &&
-    bones.length >= 3 &&
-    (vowels === 0 || (vowels === 1 && bones.length >= 4)) &&
-    bones === consonants(candidate)
-  );
-}
+/** A list of words in which the one meant by a misspelled word is looked up. */
+export class Spelling {
+  readonly #byFirst = new Map<string, string[]>();
+  readonly #byBones = new Map<string, string>();
 
-/** The one word of the lexicon this may be a slip for; undefined when none or several are as near. */
-export function likeliest(
-  word: string,
-  lexicon: Iterable<string>,
-  most = word.length >= 7 ? 2 : word.length >= 4 ? 1 : 0,
-): string | undefined {
-  let best: string | undefined;
-  let least = most + 1;
-  for (const candidate of lexicon) {
-    if (isAbbreviation(word, candidate)) return candidate;
-    if (Math.abs(candidate.length - word.length) > most || candidate[0] !== word[0]) continue;
-    if (candidate.length < 4) continue;
-    const distance = editDistance(word, candidate, most);
-    if (distance < least) {
-      least = distance;
-      best = candidate;
-    } else if (
-      distance === least &&
-      best !== undefined &&
-      !candidate.startsWith(best) &&
-      !best.startsWith(candidate)
-    )
-      best = undefined;
+  constructor(words: Iterable<string>) {
+    for (const word of words) {
+      const bones = consonants(word);
+      if (!this.#byBones.has(bones)) this.#byBones.set(bones, word);
+      if (word.length < 4) continue;
+      const first = word[0] ?? "";
+      const others = this.#byFirst.get(first);
+      if (others) others.push(word);
+      else this.#byFirst.set(first, [word]);
+    }
   }
-  return least <= most ? best : undefined;
+
+  /** The one word this may be a slip for; undefined when none or several are as near. */
+  likeliest(word: string, most = word.length >= 7 ? 2 : word.length >= 4 ? 1 : 0): string | undefined {
+    const whole = this.#abbreviated(word);
+    if (whole !== undefined) return whole;
+    let best: string | undefined;
+    let least = most + 1;
+    for (const candidate of this.#byFirst.get(word[0] ?? "") ?? []) {
+      if (Math.abs(candidate.length - word.length) > most) continue;
+      const distance = editDistance(word, candidate, most);
+      if (distance < least) {
+        least = distance;
+        best = candidate;
+      } else if (
+        distance === least &&
+        best !== undefined &&
+        !candidate.startsWith(best) &&
+        !best.startsWith(candidate)
+      )
+        best = undefined;
+    }
+    return least <= most ? best : undefined;
+  }
+
+  /** The word written without its vowels: VLTS, HRSPWR, FCTR. */
+  #abbreviated(word: string): string | undefined {
+    const bones = consonants(word);
+    const vowels = word.length - bones.length;
+    if (bones.length < 3 || vowels > 1 || (vowels === 1 && bones.length < 4)) return undefined;
+    const whole = this.#byBones.get(bones);
+    return whole !== undefined && whole.length > word.length ? whole : undefined;
+  }
 }

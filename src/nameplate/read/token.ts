@@ -64,6 +64,7 @@ export type Token = WordToken | NumberToken | PartialToken | CodeToken | MarkTok
 
 /** Lower case without accents, character for character, so that offsets stay true. */
 export function fold(text: string): string {
+  if (/^[\x20-\x7e]*$/.test(text)) return text.toLowerCase();
   let folded = "";
   for (const unit of text) {
     const plain = unit.normalize("NFD").charAt(0).toLowerCase();
