@@ -63,7 +63,7 @@ describe("what the reader makes of them", () => {
     danger = scoreDanger(messages.danger, understand);
     intents = scoreIntents(messages.intents, understand);
     hostile = scoreHostile(messages.hostile, understand);
-  }, 60_000);
+  }, 300_000);
 
   it("reads ratings", () => {
     const all = sumTallies(readings.fields.values());

@@ -1,7 +1,7 @@
 import type { Weights } from "../../../../src/conversation/danger/vote/vote.ts";
 import { judgeWith } from "../../../../src/conversation/danger.ts";
 import { hazards } from "../../../../src/nameplate/reading.ts";
-import { foldOf, isHeldBack, type Labelled } from "./messages.ts";
+import { foldOf, type Labelled } from "./messages.ts";
 import { teach } from "./teach.ts";
 
 const FOLDS = 5;
@@ -50,19 +50,14 @@ function judgeAll(messages: readonly Labelled[], weights: Weights): readonly Out
   });
 }
 
-/**
- * Each message is judged with weights that were learned without it (and without its writer's other messages); those
- * held back with weights learned from all the others.
- */
+/** Each message is judged with weights that were learned without it (and without its writer's other messages). */
 export function crossValidate(messages: readonly Labelled[], misses: boolean): void {
-  const lessons = messages.filter((one) => !isHeldBack(one));
-  const folds = Array.from({ length: FOLDS }, (_, fold) =>
+  const outcomes = Array.from({ length: FOLDS }, (_, fold) =>
     judgeAll(
-      lessons.filter((one) => foldOf(one, FOLDS) === fold),
-      teach(lessons.filter((one) => foldOf(one, FOLDS) !== fold)),
+      messages.filter((one) => foldOf(one, FOLDS) === fold),
+      teach(messages.filter((one) => foldOf(one, FOLDS) !== fold)),
     ),
   ).flat();
-  const outcomes = [...folds, ...judgeAll(messages.filter(isHeldBack), teach(lessons))];
   for (const source of new Set(messages.map((one) => one.source))) {
     show(
       source,
@@ -84,7 +79,7 @@ export function crossValidate(messages: readonly Labelled[], misses: boolean): v
     );
   if (!misses) return;
   for (const { message, found, score } of outcomes) {
-    if (isHeldBack(message) || (found === null) === (message.hazard === null)) continue;
+    if ((found === null) === (message.hazard === null)) continue;
     console.log(message.id, message.hazard ?? "none", score.toFixed(1), JSON.stringify(message.text));
   }
 }

@@ -1,7 +1,7 @@
 import { writeFileSync } from "node:fs";
 import type { Linear } from "../../../../src/conversation/danger/vote/linear.ts";
 import { crossValidate } from "./check.ts";
-import { isHeldBack, loadLabelled } from "./messages.ts";
+import { loadLabelled } from "./messages.ts";
 import { teach } from "./teach.ts";
 
 /**
@@ -27,10 +27,9 @@ const messages = loadLabelled();
 if (process.argv.includes("--check")) {
   crossValidate(messages, process.argv.includes("--misses"));
 } else {
-  const lessons = messages.filter((one) => !isHeldBack(one));
-  const { wording, whole, clause } = teach(lessons);
+  const { wording, whole, clause } = teach(messages);
   const data = { wording: lines(wording), whole: lines(whole), clause: lines(clause) };
   writeFileSync(target, `${JSON.stringify(data, null, 2)}\n`);
   const signs = Object.entries(data).map(([view, { weights }]) => `${view} ${weights.length} signs`);
-  console.log(`${signs.join(", ")} from ${lessons.length} messages`);
+  console.log(`${signs.join(", ")} from ${messages.length} messages`);
 }

@@ -37,7 +37,8 @@ export function loadLabelled(): readonly Labelled[] {
     source: id.split("-")[0] ?? "",
     text,
     hazard: hazard as Hazard | null,
-    weight: 1,
+    // Written to mislead: a little of it teaches, much of it would make people who say it plainly be misheard.
+    weight: id.startsWith("t3d-") ? 0.4 : 1,
   }));
   const plain = [...loadIntents(), ...loadReadings()].map(({ id, text }) => ({
     id,
@@ -58,11 +59,6 @@ export function loadLabelled(): readonly Labelled[] {
     ...loadVoices("letters.json", "letters", 1),
     ...plain,
   ];
-}
-
-/** Messages that came after the vote was designed: never learned from, only measured. */
-export function isHeldBack({ id }: Pick<Labelled, "id">): boolean {
-  return /^f\d+d-/.test(id);
 }
 
 /** The fold of a message; all messages of one invented writer (`dp-07-*`) share one. */
