@@ -3,7 +3,8 @@
 const $ = (id) => document.getElementById(id);
 
 /** What this page looks at; all else comes with each view. */
-const looking = { homeowner: undefined, staff: undefined, topic: null };
+const nothing = { homeowner: undefined, coming: undefined, staff: undefined, topic: null };
+const looking = { ...nothing };
 let view;
 
 const events = new EventSource("/events");
@@ -46,7 +47,10 @@ const asStaff = () => ({ side: "desk", person: looking.staff, topic: looking.top
 
 function show(before) {
   const { homeowners, staff, clock, cases, notices, shop } = view;
-  looking.homeowner ??= homeowners[0].id;
+  // Somebody who has just come may not be in this view yet; of somebody from before all was forgotten nothing is left.
+  const isThere = homeowners.some(({ id }) => id === looking.homeowner);
+  const comes = looking.coming !== undefined && looking.homeowner === looking.coming;
+  if (!isThere && !comes) looking.homeowner = homeowners[0].id;
   looking.staff ??= staff[0].id;
   $("state").textContent = "";
   $("shop").textContent = shop;
@@ -54,7 +58,6 @@ function show(before) {
   showOptions($("homeowner"), homeowners, looking.homeowner);
   showOptions($("staff"), staff, looking.staff);
 
-  // Somebody who has just come may not be in this view yet.
   const person = homeowners.find(({ id }) => id === looking.homeowner) ?? homeowners[0];
   $("home-name").textContent = person.name;
   showEntries($("home-log"), person.entries, person.id, (entry, node) => {
@@ -165,7 +168,7 @@ function follow(log) {
 }
 
 function entryNode(entry, log) {
-  const node = make("article", { class: `entry ${entry.by}` });
+  const node = make("article", { class: `entry ${entry.by}${entry.picture ? " drawn" : ""}` });
   const margin = make("header", { class: "margin" });
   margin.append(
     make("b", {}, entry.from),
@@ -349,7 +352,7 @@ $("homeowner").addEventListener("change", ({ target }) => {
 $("another").addEventListener("click", async () => {
   const come = await act({ do: "another-homeowner" }, $("home-said"));
   if (come === undefined) return;
-  looking.homeowner = come.person;
+  looking.homeowner = looking.coming = come.person;
   show();
   $("home-text").focus();
 });
@@ -361,8 +364,10 @@ $("clock-form").addEventListener("submit", (event) => {
   act({ do: "clock", to: $("clock-to").value }, $("state"));
 });
 $("afresh").addEventListener("click", async () => {
-  if (await act({ do: "afresh" }, $("state")))
-    Object.assign(looking, { homeowner: undefined, staff: undefined, topic: null });
+  if (!(await act({ do: "afresh" }, $("state")))) return;
+  Object.assign(looking, nothing);
+  // The view of the new evening may have come before the answer: it is not sent again.
+  show();
 });
 for (const button of document.querySelectorAll("[data-show]"))
   button.addEventListener("click", () => {
