@@ -238,6 +238,25 @@ test(
   TEST_MS,
 );
 
+test(
+  "beginning afresh also when the new evening is seen before the answer to the button has come",
+  async () => {
+    await page.route("**/acts", async (route) => {
+      const answer = await route.fetch();
+      // Nothing comes after the greeting until somebody writes.
+      await notebook().getByText("motor desk").waitFor();
+      await expect.poll(() => notebook().locator("article").count(), { timeout: PATIENCE_MS }).toBe(2);
+      await route.fulfill({ response: answer });
+    });
+    const answered = page.waitForResponse((response) => response.url().endsWith("/acts"));
+    await page.getByRole("button", { name: "Forget all and begin afresh" }).click();
+    await answered;
+    await page.unroute("**/acts");
+    await homeownerWrites("what is SF?", "impeller needs");
+  },
+  TEST_MS,
+);
+
 test.each(["Letter", "A4"])(
   "the label guide prints on both sides of one sheet (%s)",
   async (format) => {
