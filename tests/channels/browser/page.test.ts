@@ -186,6 +186,10 @@ test(
     expect(await sidewaysPx()).toBe(0);
     expect(await barriers()).toEqual([]);
     await shoot("6-phone-desk");
+    await page.emulateMedia({ colorScheme: "dark" });
+    expect(await barriers()).toEqual([]);
+    await shoot("7-phone-desk-dark");
+    await page.emulateMedia({ colorScheme: "light" });
   },
   TEST_MS,
 );
