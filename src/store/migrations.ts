@@ -236,4 +236,9 @@ export const migrations: readonly string[] = [
     PRIMARY KEY (account, picture)
   ) STRICT, WITHOUT ROWID;
   `,
+  // Imports are written and cleared away bit by bit, so that nobody waits long: only a written one counts.
+  `
+  ALTER TABLE stock_imports ADD COLUMN state TEXT NOT NULL DEFAULT 'written'
+    CHECK (state IN ('coming', 'written', 'going'));
+  `,
 ];

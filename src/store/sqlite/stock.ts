@@ -1,6 +1,7 @@
 import type { StockImport, StockKind, StockStore } from "../stock.ts";
 import type { Db } from "./database.ts";
 import { draftsOf } from "./stock-draft.ts";
+import { portionsOf } from "./stock-portions.ts";
 
 const PORTION = 1000;
 
@@ -10,12 +11,13 @@ export function stockOf(db: Db): StockStore {
   const changed = db.prepare("UPDATE counters SET value = value + 1 WHERE name = 'stock'");
   const newest = db.prepare(
     `SELECT id, kind, source, at, imported_on AS importedOn, rows
-     FROM stock_imports WHERE kind = ? ORDER BY id DESC LIMIT 2`,
+     FROM stock_imports WHERE kind = ? AND state = 'written' ORDER BY id DESC LIMIT 2`,
   );
   const items = db
     .prepare("SELECT item FROM stock_rows WHERE import_id = ? AND position > ? ORDER BY position LIMIT ?")
     .pluck();
-  const remove = db.prepare("DELETE FROM stock_imports WHERE id = ?");
+  const remove = db.prepare("UPDATE stock_imports SET state = 'going' WHERE id = ?");
+  const rows = portionsOf(db);
 
   type Row = StockImport & { readonly id: number };
   const latest = (kind: StockKind) => newest.all(kind) as readonly Row[];
@@ -43,8 +45,12 @@ export function stockOf(db: Db): StockStore {
       return last && importOf(last);
     },
     items: async (kind) => portions(latest(kind)[0]),
-    draft: draftsOf(db),
-    undo: async (kind) => undo.immediate(kind),
+    draft: draftsOf(db, rows),
+    undo: async (kind) => {
+      const undone = undo.immediate(kind);
+      await rows.clearAway(kind);
+      return undone;
+    },
   };
 }
 
