@@ -25,7 +25,7 @@ export class NumberTable {
   readonly #texts: string[] = [];
   readonly #skus: string[] = [];
   /** The second and further motors of numbers that lead to several. */
-  readonly #moreSkus = new Map<number, string[]>();
+  readonly #moreSkus = new Map<number, Set<string>>();
   /** Open addressing: number + 1 at its hash, or the next free slot; the bits above it are the highest of its hash. */
   readonly #slots: Uint32Array;
 
@@ -77,14 +77,21 @@ export class NumberTable {
     if (end === start) return;
     const found = this.#probe(number, this.codes, start, end);
     if (found.id !== undefined) {
-      if (!this.skus(found.id).includes(sku))
-        this.#moreSkus.set(found.id, [...this.skus(found.id).slice(1), sku]);
+      this.#lead(found.id, sku);
       return;
     }
     this.#slots[found.slot] = found.tag | (id + 1);
     this.starts[id + 1] = end;
     this.#texts.push(number);
     this.#skus.push(sku);
+  }
+
+  /** Another motor that a number leads to; thousands of motors may share an old number. */
+  #lead(id: number, sku: string): void {
+    if (sku === this.#skus[id]) return;
+    const more = this.#moreSkus.get(id);
+    if (more) more.add(sku);
+    else this.#moreSkus.set(id, new Set([sku]));
   }
 
   #probe(text: string, codes: Uint8Array, start: number, end: number): Probed {
