@@ -1,1 +1,1 @@
-export { readMessage, valuesOf } from "./read/message.ts";
+export { mentioned, readMessage, valuesOf } from "./read/message.ts";

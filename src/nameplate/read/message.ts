@@ -1,5 +1,11 @@
 import type { MessageReading, Reading, Unreadable } from "../reading.ts";
-import { isNameplateRating, type Nameplate, type RatingName, type Site } from "../vocabulary.ts";
+import {
+  isNameplateRating,
+  type Nameplate,
+  type RatingName,
+  type RatingValue,
+  type Site,
+} from "../vocabulary.ts";
 import { bare } from "./bare.ts";
 import type { Candidate } from "./candidate.ts";
 import { columns } from "./columns.ts";
@@ -26,6 +32,23 @@ export interface ReadingOptions {
  * together; what belongs to another motor, is asked, denied or taken back does not count. Never throws.
  */
 export function readMessage(text: string, options: ReadingOptions = {}): MessageReading {
+  const { tokens, names, chosen } = explained(text);
+  return resolve(text, tokens, names, chosen, options.expecting ?? []);
+}
+
+/**
+ * The values a message names for one rating, in text order, whether or not they are the label's: of a wished-for motor
+ * too. They are no readings. Never throws.
+ */
+export function mentioned<K extends RatingName>(text: string, rating: K): readonly RatingValue<K>[] {
+  return explained(text)
+    .chosen.flatMap(({ claims }) => claims)
+    .filter((claim) => claim.rating === rating && claim.value !== undefined)
+    .map(({ value }) => value as RatingValue<K>);
+}
+
+/** The candidates that together explain the text best. */
+function explained(text: string) {
   const plain = withoutMarkup(text);
   const spaced = drawTogether(plain);
   const pieces = spaced ? restoreOffsets(tokenize(spaced.text), spaced) : tokenize(plain);
@@ -43,7 +66,7 @@ export function readMessage(text: string, options: ReadingOptions = {}): Message
     ...bare(tokens),
   ];
   const chosen = judge(tokens, names, [...candidates, ...atMost(tokens, names, candidates)]);
-  return resolve(text, tokens, names, chosen, options.expecting ?? []);
+  return { tokens, names, chosen };
 }
 
 /** Tags and entities of a copied web page as blanks, so that offsets stay true. */
