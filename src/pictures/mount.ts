@@ -26,20 +26,3 @@ export function shaftPicture(wording: Wording): Picture {
     say("shafts.alt"),
   );
 }
-
-/** Face and shaft in one picture, for a question that asks for both. */
-export function mountPicture(wording: Wording): Picture {
-  const say = (key: string) => wording.say("pictures", key);
-  return picture(
-    stack([
-      title(say("faces.title")),
-      faces(wording),
-      remark(say("faces.remark")),
-      (top) => title(say("shafts.title"))(top + 18),
-      shafts(wording),
-      caution(say("shafts.caution")),
-      remark(say("shafts.remark")),
-    ]),
-    `${say("faces.alt")} ${say("shafts.alt")}`,
-  );
-}

@@ -9,7 +9,7 @@ import { breakersPicture } from "../../src/pictures/breakers.ts";
 import { briefCard } from "../../src/pictures/brief-card.ts";
 import { drawnRatings } from "../../src/pictures/label/sample.ts";
 import { labelPicture, numberedLabel } from "../../src/pictures/label.ts";
-import { facePicture, mountPicture, shaftPicture } from "../../src/pictures/mount.ts";
+import { facePicture, shaftPicture } from "../../src/pictures/mount.ts";
 import type { Picture } from "../../src/pictures/picture.ts";
 import { placesPicture } from "../../src/pictures/places.ts";
 import { runningCostPicture } from "../../src/pictures/running-cost.ts";
@@ -57,7 +57,6 @@ export const everyPicture: readonly (readonly [string, Picture])[] = [
   ["places of the pump's model", placesPicture("pump", wording)],
   ["faces", facePicture(wording)],
   ["shafts", shaftPicture(wording)],
-  ["faces and shafts", mountPicture(wording)],
   ["breaker handles", breakersPicture("poles", wording)],
   ["breaker figure", breakersPicture("amps", wording)],
   ["running cost", runningCostPicture(comparison(), wording)],

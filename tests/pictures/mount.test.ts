@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { FACE_SCALE } from "../../src/pictures/mount/faces.ts";
 import { SHAFT_SCALE } from "../../src/pictures/mount/shafts.ts";
-import { facePicture, mountPicture, shaftPicture } from "../../src/pictures/mount.ts";
+import { facePicture, shaftPicture } from "../../src/pictures/mount.ts";
 import { wording } from "./examples.ts";
 import { elements, placedWords } from "./placed-words.ts";
 
@@ -84,11 +84,4 @@ describe("shafts are drawn to scale", () => {
     const plain = inches.find(([width, height]) => Math.abs(height! - 0.625) < 0.005 && width !== 1.875)!;
     expect(thread[0]! + plain[0]!).toBeCloseTo(2.4375, 2);
   });
-});
-
-test("a question for both shows both", () => {
-  const words = placedWords(mountPicture(wording)).map(({ text }) => text);
-  expect(words).toEqual(expect.arrayContaining(["Square face", "Round face", "Through-bolt"]));
-  expect(words.some((text) => text.startsWith("Threaded"))).toBe(true);
-  expect(words.some((text) => text.startsWith("Keyed"))).toBe(true);
 });

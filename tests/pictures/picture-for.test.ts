@@ -1,10 +1,13 @@
 import { describe, expect, test } from "vitest";
 import type { Pictured } from "../../src/conversation/pictured.ts";
 import { type RatingName, ratingNames } from "../../src/nameplate/vocabulary.ts";
-import { pictureOf } from "../../src/pictures/picture-for.ts";
+import { picturesOf } from "../../src/pictures/picture-for.ts";
 import { comparison, wording } from "./examples.ts";
 
-const alt = (pictured: Pictured) => pictureOf(pictured, wording)?.alt;
+const alt = (pictured: Pictured) =>
+  picturesOf(pictured, wording)
+    .map((picture) => picture.alt)
+    .join(" | ");
 const asking = (...ratings: readonly RatingName[]): Pictured => ({ kind: "ratings", ratings });
 
 describe("the picture that goes with a question", () => {
@@ -16,9 +19,9 @@ describe("the picture that goes with a question", () => {
     expect(alt(asking("hp", "flange"))).toMatch(/Square face.*Round face.*Through-bolt/);
   });
 
-  test("shows shafts, or both faces and shafts", () => {
+  test("shows shafts, or faces and shafts in a picture each", () => {
     expect(alt(asking("shaft"))).toMatch(/Threaded.*Keyed/);
-    expect(alt(asking("flange", "shaft"))).toMatch(/Round face.*Threaded/);
+    expect(alt(asking("flange", "shaft"))).toMatch(/Round face.*\| .*Threaded/);
   });
 
   test("shows breaker handles for the poles and for the supply, the figure for the amps", () => {
@@ -29,11 +32,11 @@ describe("the picture that goes with a question", () => {
 
   test("shows where the pump's own model is", () => expect(alt(asking("pumpModel"))).toMatch(/strainer pot/));
 
-  test("is none where none helps", () => expect(pictureOf(asking("pricePerKwh"), wording)).toBeNull());
+  test("is none where none helps", () => expect(picturesOf(asking("pricePerKwh"), wording)).toEqual([]));
 });
 
 test("every rating of a label and every fact of the place but use and price has a picture", () => {
-  const without = ratingNames.filter((rating) => pictureOf(asking(rating), wording) === null);
+  const without = ratingNames.filter((rating) => picturesOf(asking(rating), wording).length === 0);
   expect(without).toEqual(["pricePerKwh", "hoursPerDay"]);
 });
 
@@ -44,6 +47,6 @@ test("where the label is, the running cost and the brief have pictures of their 
 });
 
 test("a picture that an earlier or later version named is left out, not an error", () => {
-  expect(pictureOf(JSON.parse('["hp"]'), wording)).toBeNull();
-  expect(pictureOf(JSON.parse('{"kind":"hologram"}'), wording)).toBeNull();
+  expect(picturesOf(JSON.parse('["hp"]'), wording)).toEqual([]);
+  expect(picturesOf(JSON.parse('{"kind":"hologram"}'), wording)).toEqual([]);
 });

@@ -1,6 +1,6 @@
 import type { InputFile } from "grammy";
 import type { Pictured } from "../../conversation/pictured.ts";
-import { pictureOf } from "../../pictures/picture-for.ts";
+import { picturesOf } from "../../pictures/picture-for.ts";
 import { contentKey } from "../../pictures/render.ts";
 import { unlessRefused } from "./drawn.ts";
 import { failureOf } from "./failures.ts";
@@ -23,8 +23,8 @@ export async function showCard(
   const { store, wording } = station;
   const { group, topic, card: shown } = place;
   if (topic === undefined) return;
-  const picture = pictureOf(card, wording);
-  if (picture === null) return;
+  const [picture] = picturesOf(card, wording);
+  if (picture === undefined) return;
   const key = contentKey(picture);
   if (shown?.shows === key) return;
   const caption = wording.say("pictures", "brief.caption");

@@ -1,7 +1,7 @@
 import type { Message } from "grammy/types";
 import type { Outgoing } from "../../outgoing.ts";
 import { showCard } from "./case-card.ts";
-import { sendPicture } from "./drawn.ts";
+import { sendPictures } from "./drawn.ts";
 import { failureOf } from "./failures.ts";
 import { type CasePlace, ensureTopic, forgetPlace, placeOf, renameTopic } from "./places.ts";
 import { CHANNEL, chatIdOf, messageRef } from "./refs.ts";
@@ -185,7 +185,7 @@ async function sendPart(station: Station, target: Target, part: Part): Promise<r
   if (part.kind === "text") {
     return [await api.sendMessage(chat, part.html, { ...formatting, ...where, ...markup(part) })];
   }
-  if (part.kind === "picture") return sendPicture(station, chat, part.of);
+  if (part.kind === "picture") return sendPictures(station, chat, part.of);
   const [only, second] = part.refs;
   if (only === undefined) return [];
   if (second !== undefined) {

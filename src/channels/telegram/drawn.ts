@@ -1,6 +1,6 @@
 import type { Message } from "grammy/types";
 import type { Pictured } from "../../conversation/pictured.ts";
-import { pictureOf } from "../../pictures/picture-for.ts";
+import { picturesOf } from "../../pictures/picture-for.ts";
 import { PictureError } from "../../pictures/render.ts";
 import { describe, failureOf } from "./failures.ts";
 import type { Station } from "./station.ts";
@@ -11,21 +11,25 @@ import { sendUploaded } from "./uploaded.ts";
 const CAPTION_CHARACTERS = 1024;
 
 /**
- * Sends the drawn picture, its caption saying what it shows for people who do not see it. The words after it stand by
- * themselves.
+ * Sends what is drawn, each caption saying what the picture shows for people who do not see it. The words after it stand
+ * by themselves.
  */
-export async function sendPicture(station: Station, chat: number, of: Pictured): Promise<readonly Message[]> {
-  const { api, wording } = station;
-  const picture = pictureOf(of, wording);
-  if (picture === null) return [];
-  const caption = fitText(picture.alt, CAPTION_CHARACTERS);
-  // The words come right after it: the phone buzzes once.
-  const sent = await unlessRefused(station, () =>
-    sendUploaded(station, picture, (photo) =>
-      api.sendPhoto(chat, photo, { caption, disable_notification: true }),
-    ),
-  );
-  return sent === undefined ? [] : [sent];
+export async function sendPictures(
+  station: Station,
+  chat: number,
+  of: Pictured,
+): Promise<readonly Message[]> {
+  const sent: Message[] = [];
+  for (const picture of picturesOf(of, station.wording)) {
+    const caption = fitText(picture.alt, CAPTION_CHARACTERS);
+    // The words come right after it: the phone buzzes once.
+    const quietly = { caption, disable_notification: true } as const;
+    const message = await unlessRefused(station, () =>
+      sendUploaded(station, picture, (photo) => station.api.sendPhoto(chat, photo, quietly)),
+    );
+    if (message !== undefined) sent.push(message);
+  }
+  return sent;
 }
 
 /** What `show` gives; undefined for a picture that cannot be drawn or is refused: it is left out and keeps nothing back. */

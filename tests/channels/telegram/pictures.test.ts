@@ -38,6 +38,19 @@ test("a rating that is asked about is shown on the label before it is explained"
   expect(explained!.text).toMatch(/service factor/i);
 });
 
+test("face and shaft, asked together, come as a picture each", async () => {
+  const { world } = await openTown();
+  const ada = world.addUser({ first_name: "Ada" });
+  ada.says("1.5 hp, SF 1.1, 115/230 V, 3450 rpm, single phase, can't read the frame");
+  await world.quiet();
+  expect(ada.sees().map(({ kind, text }) => [kind, text.split(/[.,:]/)[0]])).toEqual([
+    ["text", expect.stringContaining("1")],
+    ["photo", "Drawing of motor mounts"],
+    ["photo", "Drawing of two shaft ends from the side and from the end"],
+    ["text", expect.anything()],
+  ]);
+});
+
 test("the verdict's running costs come with their bars, and what they show in words", async () => {
   const { world } = await openTown();
   const ada = world.addUser({ first_name: "Ada" });
