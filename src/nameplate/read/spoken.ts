@@ -1,5 +1,17 @@
 import { isLabelWord } from "./naming.ts";
-import { counted, counters, horses, joiners, points, shy } from "./numberWords.ts";
+import {
+  counted,
+  counters,
+  halves,
+  horses,
+  hundreds,
+  joiners,
+  parts,
+  points,
+  shy,
+  tens,
+  units,
+} from "./numberWords.ts";
 import { fraction, type Said, say, Words } from "./sayNumber.ts";
 import type { NumberToken, Token } from "./token.ts";
 
@@ -9,6 +21,14 @@ function lateHalf(words: Words, at: number): Said | undefined {
   return fraction(words, at + 2);
 }
 
+/** Every word a spoken number can begin with. */
+const openers = new Set([
+  ...[units, tens, hundreds, halves, parts].flatMap(Object.keys),
+  ...points,
+  ...horses,
+  ...["a", "hundred", "mil"],
+]);
+
 /** Replaces numbers said in words by number tokens, so that the grammar sees one kind of number. */
 export function hearNumbers(tokens: readonly Token[]): Token[] {
   const words = new Words(tokens);
@@ -16,6 +36,11 @@ export function hearNumbers(tokens: readonly Token[]): Token[] {
   for (let at = 0; at < tokens.length; ) {
     const token = tokens[at];
     if (!token) break;
+    if (token.kind === "word" && !openers.has(token.norm)) {
+      heard.push(token);
+      at += 1;
+      continue;
+    }
     const half = lateHalf(words, at);
     const until = half ? tokens[half.end - 1] : undefined;
     if (half && until) {
