@@ -23,6 +23,8 @@ export class Sender {
   private readonly progress = new Map<number, Progress>();
   /** Chats that are to be left alone until an instant. */
   private readonly pauses = new Map<string, string>();
+  /** Lanes that wait for their next try; until then there is no use in looking at them. */
+  private readonly resting = new Set<string>();
   private readonly timers = new Set<() => void>();
   private scanning = false;
   private stopped = false;
@@ -56,7 +58,7 @@ export class Sender {
   private async scan(): Promise<void> {
     if (this.stopped) return;
     for (const key of await this.station.store.telegram.waitingLanes())
-      if (this.isOurs(laneOfKey(key))) this.wakeLane(key);
+      if (!this.resting.has(key) && this.isOurs(laneOfKey(key))) this.wakeLane(key);
   }
 
   private wakeLane(key: string): void {
@@ -75,7 +77,7 @@ export class Sender {
         const [first] = items;
         if (first === undefined || this.stopped) return;
         const wait = this.waitFor(first);
-        if (wait > 0) return this.after(wait, () => this.wakeLane(key));
+        if (wait > 0) return this.rest(key, wait);
         if (!(await this.send(first, items))) return;
       }
     } catch (error) {
@@ -185,6 +187,14 @@ export class Sender {
     );
     // Nobody is told to wait that long: the clock was set back meanwhile.
     return Math.max(0, ...waits.filter((ms) => ms < LONGEST_WAIT_MS));
+  }
+
+  private rest(key: string, ms: number): void {
+    this.resting.add(key);
+    this.after(ms, () => {
+      this.resting.delete(key);
+      this.wakeLane(key);
+    });
   }
 
   private after(ms: number, run: () => void): void {

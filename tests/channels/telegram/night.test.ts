@@ -1,4 +1,8 @@
 import { expect, test } from "vitest";
+import { later } from "../../../src/channels/telegram/clock.ts";
+import { laneKey } from "../../../src/outgoing.ts";
+import { openSqliteStore } from "../../../src/store/sqlite.ts";
+import type { Store } from "../../../src/store/store.ts";
 import { LABEL } from "../../desk/evening.ts";
 import { NIGHT, openTown, saying, topicOf } from "./town.ts";
 
@@ -98,4 +102,33 @@ test("a group that is told to wait does not keep the alert from the person on ca
   await world.until(() => noor.hears().some((text) => text.startsWith("DANGER (fire)")));
   expect(performance.now() - began).toBeLessThan(2500);
   expect(group.sees("general").filter(({ byBot }) => byBot)).toEqual([]);
+});
+
+test("a group that is told to wait is left alone by all its cases, which wait without being looked at", async () => {
+  const bare = openSqliteStore(":memory:");
+  const looks = new Map<string, number>();
+  const store: Store = {
+    ...bare,
+    undelivered: (lane) => {
+      if (lane?.kind === "case") looks.set(laneKey(lane), (looks.get(laneKey(lane)) ?? 0) + 1);
+      return bare.undelivered(lane);
+    },
+  };
+  const { world, group, clock } = await openTown({ store, pace: { casesAtOnce: 1 } });
+  const held = { kind: "too many requests", retryAfterSeconds: 60 } as const;
+  world.faults.plan("createForumTopic", held, { times: 1 });
+  const people = Array.from({ length: 5 }, (_, n) => world.addUser({ first_name: `C${n}` }));
+  for (const person of people) person.says("1 hp, SF 1.65, 230V, 56Y, single phase, 3450 rpm");
+  await world.until(() => looks.size === people.length);
+  for (let n = 0; n < 10; n += 1) {
+    const other = world.addUser({ first_name: `D${n}` });
+    other.says("hello");
+    await world.until(() => other.hears().length > 0);
+  }
+  expect(world.calls.of("createForumTopic")).toHaveLength(1);
+  expect(group.topics()).toEqual([]);
+  // A few looks at the start; none for each message of somebody else.
+  expect(Math.max(...looks.values())).toBeLessThan(6);
+  clock.skipTo(later(clock.now(), 60_000));
+  await world.until(() => group.topics().length === people.length);
 });
