@@ -33,8 +33,8 @@ export async function compilePrograms(): Promise<void> {
     platform: "node",
     format: "esm",
     plugins: [sourcePlaces],
-    // Compiled code of their own, which a bundle cannot hold.
-    external: ["better-sqlite3", "@resvg/resvg-js", "dejavu-fonts-ttf"],
+    // Compiled code, files and worker threads of their own, which a bundle cannot hold.
+    external: ["better-sqlite3", "@resvg/resvg-js", "dejavu-fonts-ttf", "pino"],
     banner: {
       js: 'import{createRequire as requireBeside}from"node:module";const require=requireBeside(import.meta.url);',
     },
