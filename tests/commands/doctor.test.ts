@@ -2,6 +2,7 @@ import { cpSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import Database from "better-sqlite3";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { openStandIn } from "../../src/channels/telegram/stand-in/stand-in.ts";
 import { type Config, readConfig } from "../../src/config.ts";
@@ -47,6 +48,17 @@ test("a missing catalogue, a broken intents file and a bad shop are each named w
   ]);
   expect(await about("shop and opening hours")).toMatchObject([
     { state: "bad", text: expect.stringMatching(/shop\.json, key "name"/) },
+  ]);
+});
+
+test("a store whose rows belong to nothing is damaged, and told with what to do", async () => {
+  await openSqliteStore(config.storeFile).close();
+  const raw = new Database(config.storeFile);
+  raw.pragma("foreign_keys = OFF");
+  raw.exec("INSERT INTO case_events (case_id, at, kind, text) VALUES (99, '2026-11-25', 'opened', '')");
+  raw.close();
+  expect(await about("store")).toMatchObject([
+    { state: "bad", text: expect.stringMatching(/damaged: a row of case_events.*restore a backup/) },
   ]);
 });
 

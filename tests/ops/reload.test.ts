@@ -3,9 +3,10 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
 import { fileURLToPath } from "node:url";
-import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { type Desk, openDesk } from "../../src/compose.ts";
 import { type Ops, startOps } from "../../src/ops/ops.ts";
+import { watchFiles } from "../../src/ops/reload.ts";
 
 const project = (path: string) => fileURLToPath(new URL(`../../${path}`, import.meta.url));
 let folder: string;
@@ -97,6 +98,33 @@ describe("a reload", () => {
   });
 });
 
+test("a file that is being written counts once it has stayed the same for two looks", () => {
+  vi.useFakeTimers();
+  let changes = 0;
+  const file = texts("replies");
+  const unwatch = watchFiles({
+    folders: [join(folder, "intents")],
+    everyMs: 1000,
+    onChange: () => {
+      changes += 1;
+    },
+  });
+  try {
+    for (let part = 1; part <= 3; part += 1) {
+      writeFileSync(file, "x".repeat(part));
+      vi.advanceTimersByTime(1000);
+    }
+    expect(changes).toBe(0);
+    vi.advanceTimersByTime(1000);
+    expect(changes).toBe(1);
+    vi.advanceTimersByTime(5000);
+    expect(changes).toBe(1);
+  } finally {
+    unwatch();
+    vi.useRealTimers();
+  }
+});
+
 describe("while the bot runs", () => {
   const lines: { level: string; about: object; text: string }[] = [];
   const keep = (level: string) => (about: object, text: string) => void lines.push({ level, about, text });
@@ -130,5 +158,13 @@ describe("while the bot runs", () => {
   test("SIGHUP reads everything again", async () => {
     process.emit("SIGHUP", "SIGHUP");
     expect(lines).toMatchObject([{ level: "info", text: "texts and data were read again" }]);
+  });
+
+  test("one and the same mistake, looked at twice, is told to the desk once", async () => {
+    writeFileSync(texts("replies"), "{");
+    for (let n = 0; n < 2; n += 1) process.emit("SIGHUP", "SIGHUP");
+    expect(lines.filter(({ level }) => level === "error").length).toBeGreaterThanOrEqual(2);
+    await pause(1);
+    expect(await desk.store.undelivered({ kind: "desk" })).toHaveLength(1);
   });
 });

@@ -1,6 +1,7 @@
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import Database from "better-sqlite3";
 import fc from "fast-check";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { afterLook, type Steady } from "../../src/engine/retention.ts";
@@ -90,6 +91,27 @@ describe("threads without activity", () => {
     await shop.tick();
     expect((await store.upkeep.counts()).threads).toBe(0);
   });
+});
+
+test("loose ends go with age as well: ids of messages, what staff were told, updates, the numbers of who was erased", async () => {
+  const shop = shopWith(10);
+  await shop.says("ana", LABEL);
+  await shop.types(kim, 1, "/close answered");
+  await store.commit({ at: day(0), outgoing: [{ lane: desk, content: { text: "Good morning" } }] });
+  await store.telegram.keepUpdates([{ id: 5, queue: "ana", body: "{}" }], day(0));
+  await store.telegram.finishUpdates([5], day(0), []);
+  for (const { id } of await store.undelivered()) await store.delivered(id);
+  await shop.lives(1, 12);
+  expect(await kept("ana")).toEqual([]);
+  const raw = new Database(file, { readonly: true });
+  const rows = () =>
+    ["inbox", "outbox", "acts", "telegram_updates", "erased"].map((table) =>
+      Number(raw.prepare(`SELECT count(*) FROM ${table}`).pluck().get()),
+    );
+  expect(rows().reduce((sum, count) => sum + count)).toBeGreaterThan(0);
+  await shop.lives(13, 24);
+  expect(rows()).toEqual([0, 0, 0, 0, 0]);
+  raw.close();
 });
 
 describe("a clock that jumps", () => {

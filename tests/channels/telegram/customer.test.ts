@@ -252,6 +252,23 @@ describe("a customer who cannot be reached", () => {
     expect(kim.hears(topic).at(-1)).toContain("Customer: sorry, are you there?");
   });
 
+  test("with several messages waiting: all are set aside together, and staff are told once", async () => {
+    const town = await openTown();
+    const { world, kim, store, clock } = town;
+    const ada = world.addUser({ first_name: "Ada" });
+    ada.says(LABEL);
+    await world.quiet();
+    const topic = topicOf(town, 1);
+    ada.blocks();
+    const lane = { kind: "customer", threadId: `telegram:${ada.user.id}` } as const;
+    const outgoing = ["one", "two", "three"].map((text) => ({ lane, content: { text } }));
+    await store.commit({ at: clock.now(), outgoing });
+    await world.until(() => kim.hears(topic).some((text) => text.includes("NOT DELIVERED")));
+    await world.quiet();
+    expect(kim.hears(topic).filter((text) => text.includes("NOT DELIVERED"))).toHaveLength(1);
+    expect(await store.parked()).toHaveLength(3);
+  });
+
   test("because the account is gone: the same", async () => {
     const town = await openTown();
     const { world, kim, store } = town;

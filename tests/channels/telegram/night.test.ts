@@ -4,6 +4,7 @@ import { laneKey } from "../../../src/outgoing.ts";
 import { openSqliteStore } from "../../../src/store/sqlite.ts";
 import type { Store } from "../../../src/store/store.ts";
 import { LABEL } from "../../desk/evening.ts";
+import { gate } from "./stand-in/world.ts";
 import { NIGHT, openTown, saying, topicOf } from "./town.ts";
 
 test("a danger at night: safety text first, the person on call and the desk alerted at once", async () => {
@@ -102,6 +103,18 @@ test("a group that is told to wait does not keep the alert from the person on ca
   await world.until(() => noor.hears().some((text) => text.startsWith("DANGER (fire)")));
   expect(performance.now() - began).toBeLessThan(2500);
   expect(group.sees("general").filter(({ byBot }) => byBot)).toEqual([]);
+});
+
+test("a danger is told to the desk at once, however many cases wait to be shown", async () => {
+  const { world, group } = await openTown({ pace: { casesAtOnce: 1 } });
+  const line = gate();
+  world.faults.plan("createForumTopic", { kind: "held", until: line.opened });
+  for (let n = 0; n < 3; n += 1) world.addUser({ first_name: `C${n}` }).says(LABEL);
+  await world.until(() => world.calls.of("createForumTopic").length === 1);
+  world.addUser({ first_name: "Ada" }).says("there is smoke coming out of the motor");
+  await world.until(() => group.sees("general").some(({ text }) => text.startsWith("DANGER")));
+  expect(group.topics().length).toBeLessThanOrEqual(1);
+  line.open();
 });
 
 test("a group that is told to wait is left alone by all its cases, which wait without being looked at", async () => {

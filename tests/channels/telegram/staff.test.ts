@@ -263,6 +263,22 @@ describe("who is not of the staff", () => {
     expect((await store.findCase(1))?.state).toBe("waiting");
   });
 
+  test("nor do their words in a case's topic, though they were of the staff a moment ago", async () => {
+    const { world, group, kim, lee, ada, store, topic } = await withCase();
+    lee.says("/waiting");
+    await world.quiet();
+    group.removes(lee, kim);
+    await world.quiet();
+    const heard = ada.hears().length;
+    // As in a group anybody may write to: a comment from outside reaches the bot all the same.
+    lee.saysInTopic(topic ?? 0, "/take");
+    lee.saysInTopic(topic ?? 0, "> send me your money");
+    await world.quiet();
+    expect((await store.findCase(1))?.state).toBe("waiting");
+    expect(ada.hears()).toHaveLength(heard);
+    expect(kim.hears(topic).at(-1)).toMatch(/member/i);
+  });
+
   test("staff commands from a customer's chat or another group do nothing", async () => {
     const { world, ada, store } = await withCase();
     const mallory = world.addUser({ first_name: "Mallory" });
