@@ -91,6 +91,7 @@ function around(tokens: readonly Token[], start: number, end: number, kind: Site
   const offer = (at: number, low: number, high: number, cost: number, kindUnit: boolean) => {
     const token = tokens[at];
     if (token?.kind !== "number") return;
+    if (isMark(tokens[at + 1], "°") || isWord(tokens[at + 1], "degrees", "deg", "grados", "feet", "ft")) return;
     if (kind === "circuit" && !kindUnit) return;
     const both =
       rating === "supplyVolts" &&
@@ -121,7 +122,8 @@ function around(tokens: readonly Token[], start: number, end: number, kind: Site
         offer(at, start, unit ? last + 1 : at + 1, cost, unit);
         break;
       }
-      cost += 0.5;
+      // "outlet's a 20A 115V": the amps are explained with it.
+      cost += rating === "supplyVolts" && isWord(tokens[last], ...ampWords) ? -3.8 : 0.5;
       continue;
     }
     if (isMark(token, ",")) cost += 0.8;

@@ -1,6 +1,6 @@
 import type { RatingName } from "../vocabulary.ts";
 import type { Name } from "./naming.ts";
-import { isMark, type Token } from "./token.ts";
+import { isMark, isWord, type Token } from "./token.ts";
 import { list } from "./wordlist.ts";
 
 /** Words that join a name to its value. */
@@ -123,7 +123,8 @@ export function linkBack(tokens: readonly Token[], end: number, name: Name): num
     else if (token?.kind === "word" && backward.has(token.norm)) cost += at > end ? 0.3 : 0.5;
     else return undefined;
   }
-  return name.weak && cost > 0.3 ? undefined : cost;
+  const counted = name.rating === "phase" && isWord(tokens[end], "for") && end + 1 === name.start;
+  return name.weak && cost > 0.3 && !counted ? undefined : cost;
 }
 
 /** Ratings whose name customarily follows the figure as its unit; the others' name leads. */

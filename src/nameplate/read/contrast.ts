@@ -75,11 +75,11 @@ export function quoted(
 ): Standing[] {
   return tokens.flatMap((token, at): Standing[] => {
     if (token.kind !== "number" || explained[at] || owners[at] !== "label") return [];
-    if (
-      !(isWord(tokens[at - 1], ...saying) || isMark(tokens[at - 1], ":")) ||
-      !isWord(tokens[at - 2], ...papers)
-    )
-      return [];
+    const after = isWord(tokens[at + 2], "the", "its", "my", "la") ? at + 3 : at + 2;
+    const ahead =
+      isWord(tokens[at - 2], ...papers) && (isWord(tokens[at - 1], ...saying) || isMark(tokens[at - 1], ":"));
+    const behind = isWord(tokens[at + 1], "on", "per", "en") && isWord(tokens[after], ...papers);
+    if (!ahead && !behind) return [];
     const [before] = stated.before(at, 1);
     if (before && at - before.end < reach && owners[before.start] !== "asked") {
       const rating = kin[before.rating] ?? before.rating;

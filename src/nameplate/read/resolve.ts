@@ -50,8 +50,8 @@ export function resolve(
     }
   };
   const wired = supplyNow(context);
-  const rewired = new Set(wired.map(({ start }) => start));
-  standing = standing.filter(({ rating, start }) => rating !== "volts" || !rewired.has(start));
+  const rewired = ({ start, end }: Claim) => wired.some((now) => start <= now.start && now.start < end);
+  standing = standing.filter((claim) => claim.rating !== "volts" || !rewired(claim));
   add(wired);
   const ofLabel = (claim: Claim) => owners[claim.start] === "label";
   add(ratherThan(context, denied).filter(ofLabel));

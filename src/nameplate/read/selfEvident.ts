@@ -70,6 +70,18 @@ export function selfEvident(
       )
     )
       continue;
+    const amps = claims.find(({ rating, end }) => rating === "amps" && end <= at && at - end < 5);
+    if (amps && isWord(tokens[at - 1], "max") && !has("serviceFactorAmps")) {
+      const [most] = parseValue("serviceFactorAmps", tokens, at).filter(
+        ({ fit, half }) => fit >= 1.4 && !half,
+      );
+      const rated = Number([amps.value].flat()[0]);
+      if (most && token.value >= rated && token.value < 1.5 * rated && !isWord(tokens[most.end], "breaker")) {
+        found.push({ rating: "serviceFactorAmps", value: most.value, start: at, end: most.end, score: 1 });
+        at = most.end - 1;
+        continue;
+      }
+    }
     const afterHp = [...claims, ...found].some((claim) => claim.rating === "hp" && claim.end <= at);
     if (afterHp) take("serviceFactor", (value) => value > 1 && value < 2 && !Number.isInteger(value));
   }

@@ -45,7 +45,7 @@ const reach = 30;
  */
 export function supplyNow(context: Context): Claim[] {
   const { tokens, sentences, clauses } = context;
-  const found: Claim[] = [];
+  const found: Claim[] = [...changedTo(context)];
   for (const [index, clause] of clauses.entries()) {
     const words = tokens.slice(clause.start, clause.end);
     if (
@@ -69,6 +69,33 @@ export function supplyNow(context: Context): Claim[] {
   }
   return found;
 }
+
+const changing = /^(?:rewired|changed|switched|converted|went|moved|upgraded|cambiaron|cambio|pasaron)$/;
+
+/** "rewired it from 230 to 115", "the electrician changed it to 230": what the wiring was changed to. */
+function changedTo({ tokens, sentenceAt }: Context): Claim[] {
+  const found: Claim[] = [];
+  for (let at = 0; at < tokens.length; at++) {
+    const verb = tokens[at];
+    if (verb?.kind !== "word" || !changing.test(verb.norm)) continue;
+    for (let next = at + 1; next < at + 8 && sentenceAt[next] === sentenceAt[at]; next++) {
+      const figure = tokens[next];
+      if (figure?.kind !== "number" || !isWord(tokens[next - 1], "to", "a")) continue;
+      const pair = isMark(tokens[next + 1], "/", "-");
+      // "went to 230" alone may be anything; "from 208" or "changed it" tells of the wiring.
+      const wiring =
+        tokens.slice(at, next).some((token) => isWord(token, "from", "de")) ||
+        isWord(tokens[at + 1], "it", "lo", "la");
+      if (!pair && wiring && houseVolts.has(figure.value))
+        found.push({ rating: "supplyVolts", value: figure.value, start: next, end: next + 1, score: 1 });
+      break;
+    }
+  }
+  return found;
+}
+
+/** Voltages houses are wired for, as people say them (common practice, no source). */
+const houseVolts = new Set([110, 115, 120, 208, 220, 230, 240]);
 
 /** The token of the only voltage here that a house is wired for; undefined if there is none or a pair. */
 function voltageIn({ tokens }: Context, from: number, to: number): number | undefined {

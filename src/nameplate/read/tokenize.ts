@@ -6,7 +6,7 @@ import { isMark, type Token } from "./token.ts";
 /** Cuts a message into typed pieces, in one pass. */
 export function tokenize(message: string): Token[] {
   // A raised dot between figures is a decimal point.
-  const text = message.replace(/(?<=\d)[·•](?=\d)/g, ".");
+  const text = message.replace(/(?<=\d)[·•](?=\d)/g, ".").replace(/[⁄∕]/g, "/");
   const tokens: Token[] = [];
   let glued = false;
   let wide = false;

@@ -44,6 +44,8 @@ export function turn(
   // "12 gauge wire": the unit of a figure, no thing.
   if (cue.kind === "thing" && isUnit(tokens, cue)) return undefined;
   if (cue.kind === "thing" && standsBeside(tokens, cue)) return undefined;
+  // "in the box marked AMPS": a field of the label.
+  if (/^(?:the box|la caja|box says)$/.test(cue.phrase) && isField(context, cue)) return undefined;
   // "here is what you want: 1 HP"
   if (cue.kind === "wish" && isWord(tokens[cue.start - 1], "you", "u", "ya")) return undefined;
   // "the motor I pulled": taken out, not measured.
@@ -96,6 +98,29 @@ function standsBeside(tokens: readonly Token[], cue: Cue): boolean {
     isWord(tokens[at], "behind", "near", "beside", "past", "around", "between", "detras") ||
     (isWord(tokens[at], "to") && isWord(tokens[at - 1], "next", "close"))
   );
+}
+
+/** The box of the label that holds the value of a rating: "the box marked AMPS", "the box next to HP". */
+function isField({ tokens, names }: Context, cue: Cue): boolean {
+  if (
+    !isWord(
+      tokens[cue.end],
+      "marked",
+      "labeled",
+      "labelled",
+      "for",
+      "called",
+      "next",
+      "beside",
+      "under",
+      "with",
+      "says",
+      "that",
+    )
+  )
+    return false;
+  for (let at = cue.end + 1; at < cue.end + 5; at++) if (names[at]?.some(({ weak }) => !weak)) return true;
+  return false;
 }
 
 const boxes = ["breaker", "fuse", "panel", "terminal", "wiring", "junction", "electrical"];

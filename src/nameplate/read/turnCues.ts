@@ -3,7 +3,7 @@ import { isMark, isWord, type Token } from "./token.ts";
 
 /** Signs of a correction that are no words of it: "*1.0", "2 -> 1.5", a "No." that stands alone. */
 export function turnCue(tokens: readonly Token[], at: number): Cue | undefined {
-  const end = starred(tokens, at) ?? arrow(tokens, at) ?? loneNo(tokens, at);
+  const end = starred(tokens, at) ?? arrow(tokens, at) ?? loneNo(tokens, at) ?? loneWrong(tokens, at);
   return end === undefined ? undefined : { kind: "correction", start: at, end, phrase: "*" };
 }
 
@@ -20,6 +20,12 @@ function arrow(tokens: readonly Token[], at: number): number | undefined {
   if (isMark(tokens[at], "→")) return at + 1;
   const drawn = isMark(tokens[at], "-", "=") && isMark(tokens[at + 1], ">") && tokens[at + 1]?.glued;
   return drawn ? at + 2 : undefined;
+}
+
+/** "HP 1.5 <- wrong, it's 1" */
+function loneWrong(tokens: readonly Token[], at: number): number | undefined {
+  if (!isWord(tokens[at], "wrong", "incorrect") || tokens[at - 1]?.kind === "word") return undefined;
+  return isMark(tokens[at + 1], ",", ".", ";", ")", "-") ? at + 1 : undefined;
 }
 
 /** "RPM 1725. No. RPM 3450." */

@@ -23,6 +23,8 @@ describe("a correction leaves the final value", () => {
     ["Did I write 8.2 amps? Should be 9.2", { amps: [9.2] }],
     ["RPM 1725. No. RPM 3450.", { rpm: [3450] }],
     ["hp: 2 -> 1.5", { hp: 1.5 }],
+    ["HP 1.5 <- wrong, it's 1", { hp: 1 }],
+    ["hp 1.5... wait that's the service factor. hp is 1", { hp: 1, serviceFactor: 1.5 }],
     ["frame 56J, I mean Y", { frame: "56Y" }],
     ["HP 3/4 (my mistake, HP 1)", { hp: 1 }],
     ["HP 1.5 crossed out and 1.0 written in pen", { hp: 1 }],

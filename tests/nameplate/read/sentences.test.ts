@@ -19,10 +19,20 @@ describe("values told over several sentences or far from their names", () => {
     ],
     ["it is wired for 240 and the motor plate says 230", { volts: [230] }],
     ["plate says 3450 and 230", { rpm: [3450], volts: [230] }],
+    ["230 for volts, 8.8 for amps, 1 for phase", { volts: [230], amps: [8.8], phase: 1 }],
+    ["amps 9.4, max 10.8", { amps: [9.4], serviceFactorAmps: [10.8] }],
+    ["amps are 14.4 on one line and 7.2 on the next", { amps: [14.4, 7.2] }],
+    ["fifty six wye frame", { frame: "56Y" }],
+    ["volts two oh eight to two thirty slash four sixty", { volts: [208, 230, 460] }],
     ["H.P. I V. ll5/23O", { hp: 1, volts: [115, 230] }],
     ["built 1956, motor 3/4", { hp: 0.75 }],
   ])("%s", (text, expected) => {
     expect(read(text)).toEqual(expected);
+  });
+
+  test("what the wiring was changed to is the supply, not the label", () => {
+    const { nameplate, site } = valuesOf(readMessage("They rewired it from 230 to 115. Plate reads 115/230"));
+    expect({ nameplate, site }).toEqual({ nameplate: { volts: [115, 230] }, site: { supplyVolts: 115 } });
   });
 
   test("a name whose figure cannot be read is not answered by the next figure", () => {

@@ -39,6 +39,8 @@ describe("only the label of the motor in question counts", () => {
     ["On the motor it says 9.8 amps and on the filter it says max 15 amps", { amps: [9.8] }],
     ["My brother in law swears it's a 2 hp. The label says 1.5.", { hp: 1.5 }],
     ["the motor I pulled is 1 hp, 3450", { hp: 1, rpm: [3450] }],
+    ["Home inspector listed it as 2 hp. It's clearly 1.5 on the tag.", { hp: 1.5 }],
+    ["In the box marked AMPS is 8.8", { amps: [8.8] }],
     ["WHY DO YOU KEEP ASKING ITS 230 VOLTS", { volts: [230] }],
   ])("%s", (text, expected) => {
     expect(read(text).nameplate).toEqual(expected);

@@ -8,7 +8,7 @@ export const correctionPhrases: readonly string[] = list(`
   fix, update, perdon, digo, quise decir, mejor dicho, me equivoque, corrijo, correccion, no espera, espera,
   disculpa, disculpe, lo siento, let me correct, i was wrong, was wrong, never mind, nevermind, apologies,
   take that back, o sea, bueno no, on second look, on closer look, second look, no espere, espere, typed it
-  wrong, got it wrong, really, thats wrong, is wrong, not right, was off, esta mal, crossed out
+  wrong, got it wrong, really, thats wrong, wrong its, wrong should, is wrong, not right, was off, esta mal, crossed out
 `);
 
 /** Words that take back everything said so far. */
