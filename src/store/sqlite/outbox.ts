@@ -30,8 +30,9 @@ const COLUMNS = "id, lane, slot, content, created_at AS createdAt, attempts, ret
 export function outboxOf(db: Db, write: Write) {
   const add = db.prepare("INSERT INTO outbox (lane, slot, content, created_at) VALUES (?, ?, ?, ?)");
   const waiting = db.prepare(`SELECT ${COLUMNS} FROM outbox WHERE state = 'waiting' ORDER BY id`);
+  // Left to itself SQLite looks through all that the lane ever held.
   const waitingIn = db.prepare(
-    `SELECT ${COLUMNS} FROM outbox WHERE state = 'waiting' AND lane = ? ORDER BY id`,
+    `SELECT ${COLUMNS} FROM outbox INDEXED BY outbox_waiting WHERE state = 'waiting' AND lane = ? ORDER BY id`,
   );
   const parked = db.prepare(`SELECT ${COLUMNS} FROM outbox WHERE state = 'parked' ORDER BY id`);
   // What all staff saw may speak of several customers, one of whom may ask to be erased: not kept.
