@@ -15,7 +15,7 @@ import { findNames, mendSpelling } from "./naming.ts";
 import { otherFigures } from "./otherFigures.ts";
 import { currentsByVoltage } from "./pairing.ts";
 import { atMost, namedAfter, namedBefore } from "./propose.ts";
-import { resolve } from "./resolve.ts";
+import { resolve, statedBy } from "./resolve.ts";
 import { selfNaming } from "./selfNaming.ts";
 import { site } from "./site.ts";
 import { drawTogether, restoreOffsets } from "./spaced.ts";
@@ -45,6 +45,12 @@ export function mentioned<K extends RatingName>(text: string, rating: K): readon
     .chosen.flatMap(({ claims }) => claims)
     .filter((claim) => claim.rating === rating && claim.value !== undefined)
     .map(({ value }) => value as RatingValue<K>);
+}
+
+/** All figures a message states for any rating, whoever they are said of: what the vote on their owner learns from. */
+export function statedIn(text: string): ReturnType<typeof statedBy> {
+  const { tokens, names, chosen } = explained(text);
+  return statedBy(tokens, names, chosen);
 }
 
 /** The candidates that together explain the text best. */

@@ -20,6 +20,19 @@ import { settle } from "./settle.ts";
 import { supplyNow } from "./supplyNow.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 import { topics } from "./topics.ts";
+import { isLabels } from "./whose/vote.ts";
+
+/** All that the chosen readings state, whoever it is said of, and the message around it. */
+export function statedBy(
+  tokens: readonly Token[],
+  names: readonly (readonly Name[])[],
+  chosen: readonly Candidate[],
+): { readonly stated: readonly Standing[]; readonly context: Context } {
+  const stated = chosen.flatMap(({ claims, start, end }) =>
+    claims.map((claim) => quotedVolts(tokens, ofPump(tokens, { ...claim, from: start, to: end }))),
+  );
+  return { stated, context: contextOf(tokens, names, stated) };
+}
 
 /** What of the chosen readings counts, what was taken back, and what could not be read. */
 export function resolve(
@@ -29,10 +42,7 @@ export function resolve(
   chosen: readonly Candidate[],
   expecting: readonly RatingName[],
 ): MessageReading {
-  const stated = chosen.flatMap(({ claims, start, end }) =>
-    claims.map((claim) => quotedVolts(tokens, ofPump(tokens, { ...claim, from: start, to: end }))),
-  );
-  const context = contextOf(tokens, names, stated);
+  const { stated, context } = statedBy(tokens, names, chosen);
   const owners = ownersOf(context);
   const ordered = new Ordered(stated);
   const explained = new Array<boolean>(tokens.length).fill(false);
@@ -40,7 +50,11 @@ export function resolve(
 
   const denied = stated.filter((claim) => isDenied(context, claim));
   const unheard = new Set(denied);
-  let standing = stated.filter((claim) => !unheard.has(claim) && counts(owners, claim));
+  const isAsked = ({ rating }: Claim) => expecting.includes(rating);
+  let standing = stated.filter(
+    (claim) =>
+      !unheard.has(claim) && (isAsked(claim) ? counts(owners, claim) : heard(context, owners, claim)),
+  );
   standing.push(...measuredSupply(owners, stated, standing));
   standing = renamed(context, restated(context, retract(context, owners, standing)));
   const add = (claims: readonly Claim[]) => {
@@ -152,6 +166,16 @@ const ofPlace = new Set<RatingName>([
   "hoursPerDay",
 ]);
 const ofOthers = new Set<RatingName>(["pumpModel", "pricePerKwh", "hoursPerDay"]);
+
+/** Owners that only some cue or other tells: there the words around the figure are asked as well. */
+const arguable = new Set<Owner>(["label", "other", "neighbour", "asked"]);
+
+/** Whether a claim is about the label or the place in question, by the cues and by the words around it. */
+function heard(context: Context, owners: readonly Owner[], claim: Standing): boolean {
+  const owner = owners[claim.start] ?? "label";
+  const byCues = counts(owners, claim);
+  return arguable.has(owner) && claim.value !== undefined ? isLabels(context, claim, byCues) : byCues;
+}
 
 /** Whether a claim is about the label or the place in question, by the owner of its words. */
 function counts(owners: readonly Owner[], claim: Standing): boolean {

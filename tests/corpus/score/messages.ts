@@ -113,6 +113,11 @@ export function loadReadings(): ReadingMessage[] {
   return loadAll("readings", "", readingSchema);
 }
 
+/** Harder ones, written to mislead about whose a figure is: learned from, and too many to score with every test run. */
+export function loadLessons(): ReadingMessage[] {
+  return loadAll("lessons", "", readingSchema);
+}
+
 /** Messages with the danger they tell of, or none: all files `danger*.jsonl`. */
 export function loadDanger(): DangerMessage[] {
   return loadAll(".", "danger", dangerSchema);
