@@ -12,6 +12,8 @@ export interface Claim {
   readonly score: number;
   /** The value stood alone, without a word that names it. */
   readonly bare?: boolean;
+  /** It takes the place of what was said of this rating before. */
+  readonly instead?: boolean;
 }
 
 /** One way to explain a stretch of tokens. Without claims it explains it as something that is no rating. */

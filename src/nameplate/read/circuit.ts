@@ -91,7 +91,8 @@ function around(tokens: readonly Token[], start: number, end: number, kind: Site
   const offer = (at: number, low: number, high: number, cost: number, kindUnit: boolean) => {
     const token = tokens[at];
     if (token?.kind !== "number") return;
-    if (isMark(tokens[at + 1], "°") || isWord(tokens[at + 1], "degrees", "deg", "grados", "feet", "ft")) return;
+    if (isMark(tokens[at + 1], "°") || isWord(tokens[at + 1], "degrees", "deg", "grados", "feet", "ft"))
+      return;
     if (kind === "circuit" && !kindUnit) return;
     const both =
       rating === "supplyVolts" &&

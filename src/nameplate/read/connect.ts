@@ -109,7 +109,7 @@ function stepCost(token: Token, first: boolean, words: number): number | undefin
 /** Words that may stand between a value and the name after it: "9.6 for the amps". */
 const backward = new Set(
   list(`
-  for, on, the, is, are, as, of, in, its, next, to, beside, under, below, whats, what, right, max, de, para, total, rated, nominal, full, y, motor, es
+  for, on, at, the, is, are, as, of, in, its, next, to, beside, under, below, whats, what, right, max, de, para, total, rated, nominal, full, y, motor, es
 `),
 );
 
@@ -120,11 +120,19 @@ export function linkBack(tokens: readonly Token[], end: number, name: Name): num
     const token = tokens[at];
     if (token?.kind === "break" && !token.blank && cost < 0.5) cost += 0.8;
     else if (isMark(token, "-", "°", '"', "'", ")", "”", "+") && at === end) cost += 0.1;
+    else if (at === end && at + 1 === name.start && isMark(token, "=", "(") && leadsBack(tokens, at, name))
+      cost += 0.2;
     else if (token?.kind === "word" && backward.has(token.norm)) cost += at > end ? 0.3 : 0.5;
     else return undefined;
   }
   const counted = name.rating === "phase" && isWord(tokens[end], "for") && end + 1 === name.start;
   return name.weak && cost > 0.3 && !counted ? undefined : cost;
+}
+
+/** "1.5=hp" set close, "1.5 (hp)". */
+function leadsBack(tokens: readonly Token[], at: number, name: Name): boolean {
+  if (isMark(tokens[at], "(")) return isMark(tokens[name.end], ")");
+  return tokens[at]?.glued === true && tokens[name.start]?.glued === true;
 }
 
 /** Ratings whose name customarily follows the figure as its unit; the others' name leads. */

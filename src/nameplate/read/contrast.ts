@@ -22,6 +22,7 @@ const saying = [
   "said",
   "has",
   "stamped",
+  "rated",
 ];
 
 /** What a label calls by the same unit. */

@@ -62,8 +62,10 @@ function forTask(tokens: readonly Token[], start: number): Entity | undefined {
   if (!isWord(tokens[start], "one", "pump", "motor", "bomba")) return undefined;
   const tasked = isWord(tokens[start + 1], "for", "feeding", "running", "de", "del");
   const side = tokens[start + 3];
+  const known = side?.kind === "word" && tasks.has(side.norm);
   const beside = side?.kind === "word" && places.test(side.norm);
-  const standing = isWord(tokens[start + 1], "on", "by") && (beside || !isWord(tokens[start], "one"));
+  const standing =
+    isWord(tokens[start + 1], "on", "by") && (beside || known || !isWord(tokens[start], "one"));
   if (!(tasked || standing)) return undefined;
   const bare = isWord(tokens[start + 1], "del");
   if (!bare && !isWord(tokens[start + 2], ...articles)) return undefined;

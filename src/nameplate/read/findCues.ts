@@ -67,6 +67,13 @@ export function findCues(tokens: readonly Token[]): Cue[] {
     if (elsewhere) cues.push({ kind: "thing", start: at, end: elsewhere, phrase: "one before" });
     const earlier = beforeThis(tokens, at);
     if (earlier) cues.push({ kind: "earlier", start: at, end: earlier, phrase: "one before" });
+    // "I took the old 2 HP out"
+    if (
+      isWord(tokens[at], "old", "viejo", "vieja") &&
+      tokens[at + 1]?.kind === "number" &&
+      !isWord(tokens[at - 1], "year", "years")
+    )
+      cues.push({ kind: "earlier", start: at, end: at + 1, phrase: "old" });
     // "in place of my 1.5 hp"
     if (isWord(tokens[at], "my", "our", "mi") && tokens[at + 1]?.kind === "number")
       cues.push({ kind: "home", start: at, end: at + 1, phrase: "my" });

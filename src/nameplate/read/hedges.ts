@@ -51,7 +51,7 @@ export function offersAnother({ tokens, names }: Context, claim: Standing): bool
       value !== undefined &&
       !names[end]?.some(({ rating, weak }) => rating !== claim.rating && !weak) &&
       JSON.stringify(value) !== JSON.stringify(claim.value) &&
-      !belongTogether(claim, value),
+      (isWord(tokens[at - 1], "a", "an") || !belongTogether(claim, value)),
   );
 }
 

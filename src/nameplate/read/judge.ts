@@ -13,7 +13,7 @@ function silence(token: Token, names: readonly Name[]): number {
 const cutCost = 3;
 
 /** Joints of one figure as they are spoken: "two oh eight to two thirty". */
-const said = ["to", "slash", "thru", "through"];
+const said = ["to", "slash", "thru", "through", "diagonal"];
 
 /** True when this place lies inside one written figure: 115/230, 1 1/2. */
 export function insideFigure(tokens: readonly Token[], at: number): boolean {

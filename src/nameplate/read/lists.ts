@@ -15,6 +15,7 @@ const listWords = [
   "a",
   "hasta",
   "slash",
+  "diagonal",
   "dash",
   "over",
   "por",
@@ -125,7 +126,8 @@ function jointAfter(
       joined = true;
       firm = true;
       cost += isWord(token, "a", "y", "and", "then") ? 0.4 : 0.1;
-    } else if (token.kind === "break" && !token.blank) cost += joined ? 0.2 : 2;
+    } else if (token.kind === "break" && !token.blank)
+      cost += joined || isMark(tokens[here + 1], "/") ? 0.2 : 2;
     else if (isMark(token, "(", ")", "|")) cost += 0.4;
     else return undefined;
     here += 1;

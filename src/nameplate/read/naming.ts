@@ -2,7 +2,7 @@ import { type RatingName, ratings } from "../vocabulary.ts";
 import { isOrdinary, isTradeWord, tradeWords } from "./ordinary.ts";
 import { PhraseBook } from "./phrases.ts";
 import { Spelling } from "./spelling.ts";
-import { fold, type Token } from "./token.ts";
+import { fold, isWord, type Token } from "./token.ts";
 import { names, weakNames } from "./words/names.ts";
 
 /** A label word or phrase found in the text, for one rating. */
@@ -69,6 +69,8 @@ export function findNames(tokens: readonly Token[]): Name[][] {
   for (let at = 0; at < tokens.length; at++) {
     for (const match of book.matchesAt(tokens, at)) {
       for (const { rating, phrase } of match.found) {
+        // "variable speed" names no rpm.
+        if (phrase === "speed" && isWord(tokens[match.start - 1], "variable")) continue;
         const words = tokens.slice(match.start, match.end);
         const upper = words.every((token) => token.kind !== "word" || token.upper);
         found[at]?.push({ rating, start: match.start, end: match.end, weak: weakNames.has(phrase), upper });

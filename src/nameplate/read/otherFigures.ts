@@ -150,7 +150,13 @@ function figureEnd(tokens: readonly Token[], at: number): number {
   return end;
 }
 
-const quotedBefore = (tokens: readonly Token[], at: number) => isMark(tokens[at - 1], '"', "“", "'");
+/** A quotation was opened before: the mark after the figure closes it and stands for no inches. */
+function quotedBefore(tokens: readonly Token[], at: number): boolean {
+  let marks = 0;
+  for (let before = at - 1; before >= Math.max(0, at - 12) && tokens[before]?.kind !== "break"; before--)
+    if (isMark(tokens[before], '"', "“", "”", "'")) marks += 1;
+  return marks % 2 === 1;
+}
 
 /** "in", "am", "k", "m" and "st" are words too; "in" before a word that goes on is no inch. */
 function isInsteadOfUnit(tokens: readonly Token[], start: number, end: number): boolean {

@@ -62,7 +62,9 @@ function joined(context: Context, rating: RatingName, claims: readonly Standing[
     if (!whole) break;
     const list = whole.value as number[];
     const more = claim.value as number[];
-    const turned = cueBetween(context, whole.end, claim.start, "correction", "retraction");
+    const only = isWord(context.tokens[claim.to], "only");
+    const turned =
+      only || claim.instead || cueBetween(context, whole.end, claim.start, "correction", "retraction");
     if (turned) whole = claim;
     else if (more.every((value) => list.includes(value))) continue;
     else if (list.every((value) => more.includes(value))) whole = claim;

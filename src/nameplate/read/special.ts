@@ -65,6 +65,9 @@ const notIdentifiers = /^(?:19|20)\d\d$/;
 
 const longestIdentifier = 60;
 
+/** Makers number their motors in Latin letters; a word in another script is talk. */
+const otherScript = /[^\p{Script=Latin}\p{N}\p{P}\p{S}\s]/u;
+
 /** A model, part or serial number: the whole unbroken run of characters, as typed. */
 function parseIdentifier(
   tokens: readonly Token[],
@@ -74,7 +77,7 @@ function parseIdentifier(
 ): Parsed[] {
   const token = tokens[at];
   if (!token || token.kind === "mark" || token.kind === "break") return [];
-  if (token.chunk.text.length > longestIdentifier) return [];
+  if (token.chunk.text.length > longestIdentifier || otherScript.test(token.chunk.text)) return [];
   if (token.kind === "number" && token.form !== "digits") return [];
   // The name's own "NO.:" is no part of the number.
   if (token.kind === "word" && !isNoSmallWord(token) && isMark(tokens[at + 1], ".", ":", "=", "#")) return [];

@@ -13,7 +13,7 @@ import {
   units,
 } from "./numberWords.ts";
 import { fraction, type Said, say, Words } from "./sayNumber.ts";
-import type { NumberToken, Token } from "./token.ts";
+import { isWord, type NumberToken, type Token } from "./token.ts";
 
 /** "a horse and a half", "dos caballos y medio": the half comes after the unit. */
 function lateHalf(words: Words, at: number): Said | undefined {
@@ -113,6 +113,7 @@ function counts(tokens: readonly Token[], at: number): boolean {
   let before = at - 1;
   while (tokens[before]?.kind === "mark" && /[.:=]/.test(tokens[before]?.norm ?? "")) before -= 1;
   const previous = tokens[before];
+  if (isWord(previous, "digo", "mean") && next?.kind !== "word") return true;
   // "h p one", "hp one sf 1.65", "one slash two"
   const spelled = previous?.norm === "p" && tokens[before - 1]?.norm === "h";
   const named = spelled || (previous?.kind === "word" && /^(?:hp|ph|horsepower|phase)$/.test(previous.norm));

@@ -61,7 +61,8 @@ function readLoneOnes(text: string, tokens: readonly Token[]): Token[] {
       return token;
     const [before, after] = [tokens[at - 1], tokens[at + 1]];
     const lead = isMark(before, ".", ":", "=", "-") ? tokens[at - 2] : before;
-    const named = lead?.kind === "word" && counted.has(lead.norm) && lead.upper;
+    const named =
+      lead?.kind === "word" && counted.has(lead.norm) && (lead.upper || text[token.start] === "l");
     const speech = after?.kind === "word" && !after.upper && !counted.has(after.norm);
     const united =
       after?.kind === "word" && counted.has(after.norm) && (text[token.start] === "l" || after.upper);

@@ -45,7 +45,7 @@ export function topics(context: Context, explained: readonly boolean[], claims: 
     const sentence = sentenceAt[at] ?? 0;
     const claim = claimAt.get(at);
     if (claim)
-      topic = listRatings.has(claim.rating) ? { rating: claim.rating, sentence, answered: true } : undefined;
+      topic = resumed.has(claim.rating) ? { rating: claim.rating, sentence, answered: true } : undefined;
     const name = longest(names[at]);
     if (name && !explained[at] && !name.weak) {
       const unread = cuesIn(context, at - 8, name.end + 8, "illegible").some(
@@ -58,11 +58,12 @@ export function topics(context: Context, explained: readonly boolean[], claims: 
     if (tokens[at]?.kind !== "number" || explained[at] || !topic) continue;
     if (sentence === topic.sentence || sentence - topic.sentence > reach || !ofPronoun(tokens, at)) continue;
     const { rating, answered } = topic;
+    const again = answered && !isOrdinal(tokens, at);
     const parsed = parseValue(rating, tokens, at)
-      .filter(({ fit, half }) => fit >= 1 && !half)
+      .filter(({ fit, half }) => fit >= (again ? 1.4 : 1) && !half)
       .at(-1);
-    if (!parsed || (answered && !listRatings.has(rating)) || !ends(tokens[parsed.end])) continue;
-    found.push({ rating, value: parsed.value, start: at, end: parsed.end, score: 1 });
+    if (!parsed || (answered && !again && !listRatings.has(rating)) || !ends(tokens[parsed.end])) continue;
+    found.push({ rating, value: parsed.value, start: at, end: parsed.end, score: 1, instead: again });
     topic = { rating, sentence, answered: true };
     at = parsed.end - 1;
   }
@@ -81,6 +82,19 @@ function ofPronoun(tokens: readonly Token[], figure: number): boolean {
   }
   return false;
 }
+
+/** "The second is 6.8" goes on with a list; "it's 9.6" says the one value again. */
+function isOrdinal(tokens: readonly Token[], figure: number): boolean {
+  for (let at = figure - 1; at > figure - 7 && tokens[at]?.kind === "word"; at--)
+    if (ordinals.test(tokens[at]?.norm ?? "")) return true;
+  return false;
+}
+
+const ordinals =
+  /^(?:first|second|low|high|lower|higher|top|bottom|other|one|line|upper|primero|segundo|primera|segunda|otro|otra|they|theyre|those)$/;
+
+/** Ratings whose figure may be said again, or go on, in a later sentence. */
+const resumed: ReadonlySet<RatingName> = new Set([...listRatings, "hp", "serviceFactor", "totalHp"]);
 
 const ends = (token: Token | undefined) =>
   token === undefined ||

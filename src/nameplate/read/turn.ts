@@ -48,6 +48,12 @@ export function turn(
   if (/^(?:the box|la caja|box says)$/.test(cue.phrase) && isField(context, cue)) return undefined;
   // "here is what you want: 1 HP"
   if (cue.kind === "wish" && isWord(tokens[cue.start - 1], "you", "u", "ya")) return undefined;
+  // "I wrote down 3450 rpm": copied from the label.
+  if (cue.kind === "earlier" && /wrote$/.test(cue.phrase) && isWord(tokens[cue.end], "down"))
+    return undefined;
+  // "I had a look"
+  if (cue.kind === "earlier" && /had an?$/.test(cue.phrase) && tokens[cue.end]?.kind !== "number")
+    return undefined;
   // "the motor I pulled": taken out, not measured.
   if (
     cue.kind === "measured" &&
@@ -166,6 +172,16 @@ const takingBack = [
 
 const articles = ["the", "my", "a", "an", "his", "her", "our", "el", "la", "mi", "its", "their"];
 
+/** "12 amps is what it was pulling" */
+function saidOfIt(tokens: readonly Token[], cue: Cue): boolean {
+  let what = false;
+  for (let at = cue.start - 1; at > cue.start - 7; at--) {
+    if (isWord(tokens[at], "what")) what = true;
+    else if (!isWord(tokens[at], "is", "was", "it", "its", "thats", "that", "i", "we", "they")) break;
+  }
+  return what;
+}
+
 /** "1.5 HP stamped on the impeller": a thing named after the figure takes it back. */
 export function linksBack(tokens: readonly Token[], cue: Cue, owner: Owner): boolean {
   // "somebody put in a 1.5 HP later and that's the one that died"
@@ -174,6 +190,8 @@ export function linksBack(tokens: readonly Token[], cue: Cue, owner: Owner): boo
       isWord(tokens[cue.start - 1], "the") && isWord(tokens[cue.start - 2], "thats", "is", "which", "was")
     );
   if (owner === "label") return false;
+  if (cue.kind === "earlier" && /(?:ago|back)$/.test(cue.phrase)) return true;
+  if (cue.kind === "measured" && saidOfIt(tokens, cue)) return true;
   if (cue.kind === "measured" && /^(?:this morning|last night)$/.test(cue.phrase)) return true;
   if (cue.kind === "wish")
     return /^(?:on sale|online|for sale|for \$|too much|too big|too small|overkill|enough|good deal|craigslist|giving away|en oferta|offering)$/.test(

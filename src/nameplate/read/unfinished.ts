@@ -27,7 +27,9 @@ export function unfinishedFigure(text: string, from: number, to: number): Unfini
   const unread = short ? shown : shown.length <= longest && !asked ? partial.exec(shown)?.[1] : undefined;
   if (unread === undefined) return undefined;
   const start = text.indexOf(shown, from);
-  return { start, end: start + unread.length, shownEnd: start + shown.length };
+  // The frame letter after a missing figure belongs to it: "5?J".
+  const whole = /[?_][YJC]$/.test(shown) ? shown : unread;
+  return { start, end: start + whole.length, shownEnd: start + shown.length };
 }
 
 /** "volts 2??", "115/2--", "RPM 34__": volts and rpm have more figures than stand here. */

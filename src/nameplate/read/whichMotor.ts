@@ -28,6 +28,12 @@ export function sentencesOfWorkingMotors(context: Context): Set<number> {
   return broken.size > 0 ? working : new Set();
 }
 
+/** "Not the one by the hot tub" */
+function isDenied(tokens: readonly Token[], start: number): boolean {
+  const article = isWord(tokens[start - 1], "the", "my", "el", "la", "mi");
+  return isWord(tokens[start - (article ? 2 : 1)], "not", "no");
+}
+
 const needing = ["need", "needs", "necesito"];
 
 /** One of several motors told apart in a message, the tokens that are about it, and whether it is the broken one. */
@@ -53,7 +59,9 @@ export function motorsToldApart(
   }));
   const state = new Map<string, "alive" | "dead">();
   for (const { start, named, end, key } of about) {
-    const said = cues.within(named, end).filter(({ kind }) => kind === "dead" || kind === "alive");
+    const said = cues
+      .within(named, end)
+      .filter((cue) => (cue.kind === "dead" || cue.kind === "alive") && cue.end <= end);
     const alive = said.filter(({ kind }) => kind === "alive");
     // "humming along" runs; "humming" does not.
     const isDead = (cue: Cue) =>
@@ -66,6 +74,7 @@ export function motorsToldApart(
     const led = tokens.slice(Math.max(0, start - 6), start).some((token) => isWord(token, ...needing));
     const needed = (needs && !(ofNext && end < tokens.length)) || led;
     if (needed || said.some(isDead)) state.set(key, "dead");
+    else if (isDenied(tokens, start)) state.set(key, "alive");
     else if (said.length > 0 && state.get(key) !== "dead") state.set(key, "alive");
   }
   if (state.size === 0) return [];

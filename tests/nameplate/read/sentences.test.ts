@@ -24,6 +24,11 @@ describe("values told over several sentences or far from their names", () => {
     ["amps are 14.4 on one line and 7.2 on the next", { amps: [14.4, 7.2] }],
     ["fifty six wye frame", { frame: "56Y" }],
     ["volts two oh eight to two thirty slash four sixty", { volts: [208, 230, 460] }],
+    ["1.5 (hp), 1.1 (sf), 56Y (frame)", { hp: 1.5, serviceFactor: 1.1, frame: "56Y" }],
+    ["1.5=hp 230=volts", { hp: 1.5, volts: [230] }],
+    ['says "HP 1-1/2" & "THP 1.95" & "RPM 3450"', { hp: 1.5, totalHp: 1.95, rpm: [3450] }],
+    ["VOLTS 115\n/230", { volts: [115, 230] }],
+    ["volts uno quince diagonal dos treinta", { volts: [115, 230] }],
     ["H.P. I V. ll5/23O", { hp: 1, volts: [115, 230] }],
     ["built 1956, motor 3/4", { hp: 0.75 }],
   ])("%s", (text, expected) => {

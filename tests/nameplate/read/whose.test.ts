@@ -41,6 +41,11 @@ describe("only the label of the motor in question counts", () => {
     ["the motor I pulled is 1 hp, 3450", { hp: 1, rpm: [3450] }],
     ["Home inspector listed it as 2 hp. It's clearly 1.5 on the tag.", { hp: 1.5 }],
     ["In the box marked AMPS is 8.8", { amps: [8.8] }],
+    ["I wrote down 3450 rpm", { rpm: [3450] }],
+    ["I took the old 2 HP out years ago and the one I've had since is 1.5 HP", { hp: 1.5 }],
+    ["Not the one by the hot tub, that's 2 HP. The one by the filter: 1 HP", { hp: 1 }],
+    ["the guy said 12 amps is what it was pulling, tag full load amps 10.2", { amps: [10.2] }],
+    ["they quoted a 2.25 THP variable speed for 900, current one is 1 HP", { hp: 1 }],
     ["WHY DO YOU KEEP ASKING ITS 230 VOLTS", { volts: [230] }],
   ])("%s", (text, expected) => {
     expect(read(text).nameplate).toEqual(expected);
@@ -61,6 +66,7 @@ describe("only the label of the motor in question counts", () => {
     "the motor before this one was a 2 hp 230v I think",
     "Well pump's a horse and a half but that ain't the one I'm asking on",
     "Do you guys carry 2.5 hp motors with a C flange at all",
+    "we had a 1 hp motor from 2003 to 2019",
     "tracking no. 48Y-115-230-9961, says delivered",
   ])("no rating: %s", (text) => {
     expect(read(text)).toEqual({ nameplate: {}, site: {}, unreadable: [] });

@@ -10,7 +10,7 @@ export const homeCues: readonly string[] = list(`
   about, one i care about, one that went out, one that burned, one that failed, failed one, this thing, old
   one says, the pool one, main pump, its now, one to replace, one im replacing, one i am replacing, el
   muerto, el quemado, el que se quemo, el que murio, el malo, the bad, one acting up, it wrong, wrong
-  before, got it wrong, el que tengo, la que tengo, la de ahora, el de ahora, one i have, what i have, ahora, hoy, now its, now
+  before, got it wrong, el que tengo, la que tengo, la de ahora, el de ahora, one i have, one ive had, one ive got, one weve had, what i have, i have a, i have the, ive got a, ive got the, ahora, hoy, now its, now
   theres, now it says, now it has, today its, i have now, have now, right now, dont care, not that one,
   thats not it, not it, esa no, this ones, mines, keep it, to keep
 `);
@@ -56,7 +56,7 @@ export const havingWords: readonly string[] = list(`
 
 /** Figures that were true once, or of a motor before this one. */
 export const earlierCues: readonly string[] = list(`
-  used to, used to have, used to be, previously, previous, one we had before, one i had before, previous
+  used to, used to have, we had a, i had a, had a, we had an, used to be, previously, previous, one we had before, one i had before, previous
   one, previous motor, the one before, one before, before that, before this, earlier motor, earlier one,
   original one, originally, original motor, the original, first one was, first was, 2nd was, second was,
   second, last one was, last motor, prior claim, prior motor, prior unit, prior one, former motor, former
@@ -77,7 +77,7 @@ export const earlierCues: readonly string[] = list(`
 
 /** Figures of a motor somebody would like, is offered or imagines. */
 export const wishCues: readonly string[] = list(`
-  want, i want, wanted, want to, would like, id like, would love, id love, wed love, me encantaria, wish,
+  want, i want, they quoted, quoted a, quoted us, he quoted, wanted, want to, would like, id like, would love, id love, wed love, me encantaria, wish,
   thinking of, thinking about, thinking, considering, upgrade, upgrading, upgrade to, go up to, going up to,
   going to a, go to a, go with, step up, bump up, move up, switch to, switching to, looking at a, looking at
   one, looking at the new, found a, found one, saw a, saw one, seen a, online, on sale, for sale, new one,
@@ -97,7 +97,7 @@ export const wishCues: readonly string[] = list(`
 
 /** Figures read from an instrument: current, voltage and speed measured are no ratings. */
 export const measuredCues: readonly string[] = list(`
-  clamp, clamp meter, clampmeter, multimeter, multi meter, meter, ammeter, amp meter, amp probe, tester,
+  clamp, clamp meter, kill a watt, watt meter, wattmeter, clampmeter, multimeter, multi meter, meter, ammeter, amp meter, amp probe, tester,
   voltmeter, volt meter, measured, measuring, measures, i measure, i get, im getting, drawing, draws,
   pulling, pulls, drew, pulled, pinza, amperimetro, medidor, medi, mide, midio, probe, reading with, it was
   reading, inrush, spikes, spiked, startup, at startup, gancho, multimetro, jala, jalando, marca el, ran at,
