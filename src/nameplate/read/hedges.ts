@@ -6,6 +6,8 @@ import { parseValue } from "./values.ts";
 
 const doubting = ["or", "o", "u", "maybe", "might", "may", "could", "possibly", "perhaps", "quizas", "puede"];
 const fillers = [
+  "but",
+  "though",
   "be",
   "a",
   "an",

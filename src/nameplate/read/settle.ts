@@ -83,6 +83,8 @@ function joined(context: Context, rating: RatingName, claims: readonly Standing[
 /** Two voltages a few percent apart, said one by one, are two opinions, but for 200 or 208 with 230. */
 function apart(rating: RatingName, first: number, second: number): boolean {
   const [low, high] = [Math.min(first, second), Math.max(first, second)];
+  // Two currents of one voltage are written as one range (9.8-9.6); told one by one they are two opinions.
+  if (rating === "amps" || rating === "serviceFactorAmps") return high / low > 1.5;
   return rating !== "volts" || high / low > 1.5 || ((low === 200 || low === 208) && high === 230);
 }
 

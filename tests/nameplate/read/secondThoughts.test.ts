@@ -51,6 +51,7 @@ describe("what cannot be read is named, with no value", () => {
     ["amps start with a 9, the rest is gone", ["amps"]],
     ["could be 48Y or 46Y", ["frame"]],
     ["volts 115/2--", ["volts"]],
+    ["SF looks like 1.4 but might be 1.1", ["serviceFactor"]],
     ["the amps could be a 6 or an 8 point 4", ["amps"]],
     ["5?J for the frame", ["frame"]],
     ["volts 2??", ["volts"]],

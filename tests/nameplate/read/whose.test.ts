@@ -46,6 +46,7 @@ describe("only the label of the motor in question counts", () => {
     ["Not the one by the hot tub, that's 2 HP. The one by the filter: 1 HP", { hp: 1 }],
     ["the guy said 12 amps is what it was pulling, tag full load amps 10.2", { amps: [10.2] }],
     ["they quoted a 2.25 THP variable speed for 900, current one is 1 HP", { hp: 1 }],
+    ["My uncle (retired electrician) reckons 12 amps. Label: 9.8 amps", { amps: [9.8] }],
     ["WHY DO YOU KEEP ASKING ITS 230 VOLTS", { volts: [230] }],
   ])("%s", (text, expected) => {
     expect(read(text).nameplate).toEqual(expected);

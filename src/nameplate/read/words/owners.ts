@@ -50,7 +50,7 @@ export const otherPeople: readonly string[] = list(`
 
 /** Such a person becomes the owner of a figure with one of these words. */
 export const havingWords: readonly string[] = list(`
-  has, have, had, got, bought, owns, runs, uses, put, installed, is, one, motor, pump, s, his, hers, theirs,
+  has, have, had, thinks, reckons, swears, bets, guesses, got, bought, owns, runs, uses, put, installed, is, one, motor, pump, s, his, hers, theirs,
   tiene, compro, usa, puso, es, was, picked, quiere, vender, vende, selling, wants, sells
 `);
 

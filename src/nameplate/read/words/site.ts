@@ -45,7 +45,7 @@ export const pumpWords = list(`
 `);
 /** Small words that may stand between a figure and the word for it. */
 export const siteFillers = list(`
-  phase, three, that, those, my, our, out, coming, comes, pad, double, dual, single, 2, pole, polo, polos,
+  phase, three, what, that, those, my, our, out, coming, comes, pad, double, dual, single, 2, pole, polo, polos,
   de, dos, doble, gfci, gfi, two, the, a, an, is, are, its, on, for, says, it, at, to, own, dedicated, of,
   es, un, una, el, la, rated, reads, and, i, have, with, has, volt, volts, v, 230, 240, 120, 115, 220, in,
   panel, box, main, there, here, now, up, as, only, just, about, que, hay, tiene, con, here, was, that,
