@@ -45,15 +45,50 @@ export interface Assessment {
   readonly ask: readonly RatingName[];
 }
 
-/** Where a thread stands with what the shop has today. */
+/**
+ * Where a thread stands with what the shop has today. The latest are kept: talk, brief and card of one message look at
+ * the same thread, and small talk does not change it.
+ */
 export function assessThread(thread: Thread, { catalogue, on }: Knowledge): Assessment {
-  return assess(thread, {
-    motors: catalogue.motors,
-    pumpByModel: (model) => pumpByModel(catalogue, model),
-    twinByNumber: (number) => twinByNumber(catalogue, number),
-    on,
-  });
+  const kept = latest.get(catalogue) ?? new Kept();
+  latest.set(catalogue, kept);
+  const { facts, confirmed } = thread;
+  const key = JSON.stringify([facts, confirmed, [...unaskable(thread)].sort(), on]);
+  return kept.take(key, () =>
+    assess(thread, {
+      motors: catalogue.motors,
+      pumpByModel: (model) => pumpByModel(catalogue, model),
+      twinByNumber: (number) => twinByNumber(catalogue, number),
+      on,
+    }),
+  );
 }
+
+/** What is kept is bounded by the judged motors it holds, a few kilobytes each. */
+const JUDGED_MOTORS_KEPT = 4000;
+
+/** The assessments looked at last. */
+class Kept {
+  readonly #byKey = new Map<string, Assessment>();
+  #size = 0;
+
+  take(key: string, make: () => Assessment): Assessment {
+    const known = this.#byKey.get(key) ?? make();
+    if (this.#byKey.delete(key)) this.#size -= sizeOf(known);
+    this.#byKey.set(key, known);
+    this.#size += sizeOf(known);
+    for (const [oldest, assessment] of this.#byKey) {
+      if (this.#size <= JUDGED_MOTORS_KEPT || this.#byKey.size === 1) break;
+      this.#byKey.delete(oldest);
+      this.#size -= sizeOf(assessment);
+    }
+    return known;
+  }
+}
+
+const sizeOf = ({ match }: Assessment) => 1 + (match?.motors.length ?? 0);
+
+const latest = new WeakMap<Catalogue, Kept>();
 
 function twinByNumber(catalogue: Catalogue, number: string): StockMotor | undefined {
   const result = searchNumber(catalogue, number);

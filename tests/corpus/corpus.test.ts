@@ -1,4 +1,6 @@
 import { beforeAll, describe, expect, it } from "vitest";
+import { detectDanger } from "../../src/conversation/danger.ts";
+import { readMessage, valuesOf } from "../../src/nameplate/read.ts";
 import { openUnderstanding } from "../../src/understanding.ts";
 import { type DangerScore, scoreDanger } from "./score/danger.ts";
 import { type HostileScore, scoreHostile } from "./score/hostile.ts";
@@ -17,6 +19,8 @@ const MINIMUM_RIGHT_KIND = 0.95;
 const MINIMUM_FIRST_INTENT = 0.97;
 /** Hostile messages that may give a reading they do not state. */
 const MAXIMUM_INVENTED = 0.1;
+
+const nothing = { nameplate: {}, site: {}, unreadable: [], intents: [], hazard: null } as const;
 
 const messages = {
   readings: loadReadings(),
@@ -59,8 +63,12 @@ describe("what the reader makes of them", () => {
   let hostile: HostileScore;
   beforeAll(() => {
     const understand = openUnderstanding();
-    readings = scoreReadings(messages.readings, understand);
-    danger = scoreDanger(messages.danger, understand);
+    // Each set is looked at for what it is about; all at once is what the last two get.
+    readings = scoreReadings(messages.readings, (text) => ({ ...nothing, ...valuesOf(readMessage(text)) }));
+    danger = scoreDanger(messages.danger, (text) => ({
+      ...nothing,
+      hazard: detectDanger(text)?.hazard ?? null,
+    }));
     intents = scoreIntents(messages.intents, understand);
     hostile = scoreHostile(messages.hostile, understand);
   }, 300_000);

@@ -7,7 +7,7 @@ import { differences } from "./compare.ts";
 import { playEvening } from "./play.ts";
 
 /** `.ci/run` asks for more, the bench for as many as one likes: `npx tsx tests/bench/kills.ts`. */
-const KILLS = Number(process.env["KILLS"] ?? 25);
+const KILLS = Number(process.env["KILLS"] ?? 10);
 
 test(`a desk killed ${KILLS} times during an evening answers everybody, once, and keeps the same books`, async () => {
   const folder = mkdtempSync(join(tmpdir(), "kills-"));
