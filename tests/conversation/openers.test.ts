@@ -55,3 +55,36 @@ describe("what people say first", () => {
     expect(answer).not.toMatch(/Bigger/);
   });
 });
+
+describe("what people say next", () => {
+  const label = "1.5 hp, sf 1.1, 115/230, 56y, 3450, 1 phase";
+
+  test("an order is for the desk to confirm; before a verdict there is nothing to order", () => {
+    expect(told(say(label, "ok order it"))).toMatch(/can't take the order myself; a person.*confirms/);
+    expect(told(say("hello", "I'll take it"))).toMatch(/once I know which motor fits/);
+  });
+
+  test("whether it takes an electrician is not the bot's to say", () => {
+    expect(told(say(label, "do i need an electrician"))).toMatch(/licensed electrician and your local code/);
+  });
+
+  test("a question typed without its mark is no failed answer", () => {
+    const open = "HP 1 SF 1.65 V 230 A 7.2 FR 48Y RPM 3450 PH 1";
+    const [asked, first, second] = say(open, "how long will it last", "what colour is it");
+    expect(asked?.thread.pending).toMatchObject({ kind: "ratings", ratings: ["supplyVolts"] });
+    expect([first?.replies, second?.replies].flat()).toEqual([
+      expect.stringMatching(/say "person"/),
+      expect.stringMatching(/say "person"/),
+    ]);
+    expect(second?.thread).toMatchObject({ pending: asked?.thread.pending, asked: asked?.thread.asked });
+  });
+
+  test("while the total is open, motors of the printed horsepower are named first", () => {
+    const last = told(
+      say("1 1/2 horse 230v 56y, cant read the sf", "3450, no thp, single phase", "not sure what pump"),
+    );
+    const named = [...last.matchAll(/^• \S+ \((.*?) hp/gm)].map(([, words]) => words);
+    expect(named).toHaveLength(2);
+    expect(named.every((words) => words?.endsWith(" 1.5"))).toBe(true);
+  });
+});

@@ -29,7 +29,8 @@ const answers: readonly (readonly [IntentName, Answer])[] = [
   ["wiring", ({ speaker }) => speaker.say("replies", "wiring")],
   ["fault", fault],
   ["photo", ({ speaker }) => speaker.say("replies", "photo.words")],
-  ["service", ({ speaker }) => speaker.say("replies", "forDesk")],
+  ["order", order],
+  ["service", (turn) => (turn.wants("order") ? undefined : turn.speaker.say("replies", "forDesk"))],
   ["hours", ({ speaker, when }) => speaker.say("replies", "hours", { when })],
   ["thanks", ({ speaker }) => speaker.say("replies", "thanks")],
 ];
@@ -56,18 +57,29 @@ export function sideAnswers(turn: TalkTurn): { readonly thread: Thread; readonly
 
 const smallTalk: ReadonlySet<IntentName> = new Set(["greeting", "thanks", "other"]);
 
+/** How a question begins that is typed without its mark. */
+const opensQuestion =
+  /^(?:how|what|when|where|which|who|why|do|does|did|can|could|should|would|will|is|are|may|como|cuando|donde|cual|quien|puedo|puede)\s+\p{L}/iu;
+
 /** A question that none of the answers is for: shipping, chlorine, the weather. */
 function asksSomethingElse(turn: TalkTurn): boolean {
   const { text, understood } = turn;
   return (
     !readsSomething(turn) &&
-    /[?¿]/.test(text) &&
+    (/[?¿]/.test(text) || opensQuestion.test(text.trim())) &&
     understood.intents.every(({ intent }) => smallTalk.has(intent))
   );
 }
 
 const readsSomething = ({ understood: { reading } }: TalkTurn) =>
   reading.readings.length > 0 || reading.unreadable.length > 0;
+
+/** Nobody orders from a bot: the desk confirms first, and before a verdict there is nothing to order. */
+function order({ assessment, speaker, when }: TalkTurn): string {
+  const best = assessment.match?.motors[0];
+  if (!best || best.verdict === "undecided") return speaker.say("replies", "order.later");
+  return speaker.say("replies", "order", { motor: best.motor.sku, when });
+}
 
 /** What ails the motor is not judged from afar; whoever tells it on the way to the label has asked nothing. */
 function fault(turn: TalkTurn): string | undefined {

@@ -32,6 +32,7 @@ export const intentNames = [
   "fault",
   "photo",
   "service",
+  "order",
 ] as const;
 
 export type IntentName = (typeof intentNames)[number];
@@ -49,4 +50,5 @@ export const finerIntents: ReadonlySet<IntentName> = new Set([
   "fault",
   "photo",
   "service",
+  "order",
 ]);

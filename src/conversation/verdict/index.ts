@@ -79,12 +79,21 @@ function nothingFits({ speaker, assessment: { nearest } }: TalkTurn): string {
   return `${none}\n${speaker.say("replies", "nearest", { motor: motorName(judged.motor), reason })}`;
 }
 
-function notSettled({ speaker }: TalkTurn, match: MatchResult): string {
-  const running = match.motors.slice(0, 2).map((judged) => {
-    const open = decisiveFinding(judged);
-    const reason = open ? speaker.say("reasons", open.reason, open.values) : "";
-    return `• ${motorName(judged.motor)}: ${reason}`;
-  });
+/** Until the total is known, the motors with the printed horsepower of the old one are the likelier ones. */
+function likeliest(motors: readonly JudgedMotor[], hp: number | undefined): readonly JudgedMotor[] {
+  if (hp === undefined) return motors;
+  const apart = ({ motor }: JudgedMotor) => Math.abs(Math.log((motor.label.hp ?? hp) / hp));
+  return motors.toSorted((a, b) => apart(a) - apart(b));
+}
+
+function notSettled({ speaker, assessment }: TalkTurn, match: MatchResult): string {
+  const running = likeliest(match.motors, assessment.nameplate.hp)
+    .slice(0, 2)
+    .map((judged) => {
+      const open = decisiveFinding(judged);
+      const reason = open ? speaker.say("reasons", open.reason, open.values) : "";
+      return `• ${motorName(judged.motor)}: ${reason}`;
+    });
   return [
     speaker.say("replies", "verdict.undecided"),
     speaker.say("replies", "inTheRunning"),

@@ -42,6 +42,7 @@ describe("order", () => {
         "fault",
         "photo",
         "service",
+        "order",
       ],
     ]);
   });
