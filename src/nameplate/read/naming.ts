@@ -1,7 +1,7 @@
 import { type RatingName, ratings } from "../vocabulary.ts";
-import { isOrdinary, isTradeWord, tradeWords } from "./ordinary.ts";
+import { isOrdinary, isTradeWord, placeWords, tradeWords } from "./ordinary.ts";
 import { PhraseBook } from "./phrases.ts";
-import { Spelling } from "./spelling.ts";
+import { Slips, Spelling } from "./spelling.ts";
 import { fold, isWord, type Token } from "./token.ts";
 import { names, weakNames } from "./words/names.ts";
 
@@ -49,6 +49,12 @@ const longWords = new Set<string>();
 
 const labels = new Spelling(longWords);
 const trade = new Spelling(tradeWords);
+const guarded = new Set(["type", "code", "class", "time", "part"]);
+/** Everyday words that name a rating are not guessed by ear: "tipe 20 things". */
+const slips = new Slips([
+  "rpm",
+  ...[...longWords, ...tradeWords, ...placeWords].filter((word) => word.length >= 4 && !guarded.has(word)),
+]);
 
 /** The vocabulary's own words, where they name the rating and are not its value. */
 function shared(rating: RatingName): string[] {
@@ -101,6 +107,8 @@ function slipOf(word: string, nearAFigure: boolean): string | undefined {
   // A letter typed twice: "pumpp", "ampss".
   const single = word.replace(/(.)\1+/g, "$1");
   if (single !== word && (longWords.has(single) || book.has(single) || isTradeWord(single))) return single;
+  const slip = slips.of(word);
+  if (slip !== undefined && (nearAFigure || word.length >= 4)) return slip;
   if (nearAFigure) return labels.likeliest(word) ?? (word.length >= 5 ? trade.likeliest(word, 1) : undefined);
   if (word.length < 5) return undefined;
   return (

@@ -117,8 +117,28 @@ export function namedAfter(tokens: readonly Token[], names: readonly (readonly N
   return candidates;
 }
 
-/** "'F' class insulation": the letter before its name. */
+/** "K is the code letter": the letter, a verb and the name. */
+function letterOfCode(tokens: readonly Token[], at: number): Candidate | undefined {
+  const letter = tokens[at];
+  if (letter?.kind !== "word" || !letter.upper || !/^[a-hj-np-v]$/.test(letter.norm)) return undefined;
+  let next = at + 1;
+  if (!isWord(tokens[next], "is", "es", "was", "for", "as")) return undefined;
+  while (next < at + 4 && isWord(tokens[next], "is", "es", "was", "for", "as", "the", "its", "la", "el"))
+    next += 1;
+  const isCode =
+    isWord(tokens[next], "code", "kva") ||
+    (isWord(tokens[next], "letra") && isWord(tokens[next + 2], "codigo"));
+  if (!isCode) return undefined;
+  const claims = [claim("kvaCode", { end: at + 1, value: letter.norm.toUpperCase(), fit: 1 }, at, 3)];
+  let end = next + 1;
+  while (isWord(tokens[end], "code", "kva", "letter", "de", "codigo")) end += 1;
+  return { start: at, end, score: 3, claims };
+}
+
+/** "'F' class insulation", "B is the insulation": the letter before its name. */
 function letterOfClass(tokens: readonly Token[], at: number): Candidate | undefined {
+  const code = letterOfCode(tokens, at);
+  if (code) return code;
   const letter = tokens[at];
   if (letter?.kind !== "word" || !letter.upper || !/^[abfh]$/.test(letter.norm)) return undefined;
   const next = isMark(tokens[at + 1], "'", '"', "”", "-") ? at + 2 : at + 1;

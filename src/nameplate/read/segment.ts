@@ -1,5 +1,8 @@
 import { digitLike, isDigit, readDigits, vulgarFraction } from "./digits.ts";
+import { everydayWords } from "./everyday.ts";
+import { swapped } from "./spelling.ts";
 import { names } from "./words/names.ts";
+import { poleWords } from "./words/site.ts";
 import { foreignUnits } from "./words/units.ts";
 import { valuePhrases } from "./words/values.ts";
 
@@ -15,11 +18,13 @@ export type Segment =
     };
 
 /** Words that may be run together with figures: every word of the lexicon. */
+const unitsAsWords = ["volt", "volts", "amps", "hertz", "phase", "horse", "frame"];
 const gluedWords = new Set<string>();
 for (const phrases of [
   ...Object.values(names),
   ...valuePhrases.map(([, , phrases]) => phrases),
   foreignUnits,
+  ...Object.values(poleWords),
   [
     "c",
     "f",
@@ -51,6 +56,9 @@ for (const phrases of [
 ])
   for (const phrase of phrases)
     for (const word of phrase.split(" ")) if (/^[\p{L}]+$/u.test(word)) gluedWords.add(word);
+// Letters exchanged in a hurry, `3450prm`: mended with the other slips.
+for (const word of ["rpm", ...unitsAsWords])
+  for (const slip of swapped(word)) if (!everydayWords.has(slip)) gluedWords.add(slip);
 // Spanish horsepower; glued to a frame number it would be C and V: `56CV115`.
 gluedWords.delete("cv");
 /** One-letter words that may follow a figure they are glued to. */

@@ -26,6 +26,51 @@ export function editDistance(from: string, to: string, most: number): number {
 
 const consonants = (word: string) => word.replace(/[aeiou]/g, "");
 
+/**
+ * How a word sounds to an English or Spanish ear, roughly: spellings that sound alike give the same text (`fase` and
+ * `phase`, `servise` and `service`, `cavallos` and `caballos`, `fraim` and `frame`).
+ */
+export function sound(word: string): string {
+  return word
+    .replace(/ph/g, "f")
+    .replace(/qu(?=[ei])|ck|q/g, "k")
+    .replace(/sc(?=[eiy])|c(?=[eiy])|z/g, "s")
+    .replace(/c/g, "k")
+    .replace(/v/g, "b")
+    .replace(/g(?=[ei])/g, "j")
+    .replace(/a[iy](?=[^aeiouy]+$)/g, "a")
+    .replace(/ea|ee|ie/g, "i")
+    .replace(/y/g, "i")
+    .replace(/h/g, "")
+    .replace(/(.)\1+/g, "$1")
+    .replace(/(?<=.[^aeiou])e$/, "");
+}
+
+/** The word with each two neighbouring letters exchanged: `prm` for `rpm`, `hosre` for `horse`. */
+export function* swapped(word: string): Iterable<string> {
+  for (let at = 0; at + 1 < word.length; at++)
+    if (word[at] !== word[at + 1]) yield word.slice(0, at) + word[at + 1] + word[at] + word.slice(at + 2);
+}
+
+/** Exact slips of the ear and the fingers for a list of words: no guessing by distance. */
+export class Slips {
+  readonly #bySound = new Map<string, string | undefined>();
+  readonly #bySwap = new Map<string, string | undefined>();
+
+  constructor(words: Iterable<string>) {
+    for (const word of new Set(words)) {
+      const heard = sound(word);
+      // Two words that sound alike (phase, fase): the first stands for both.
+      if (!this.#bySound.has(heard)) this.#bySound.set(heard, word);
+      for (const slip of swapped(word)) this.#bySwap.set(slip, this.#bySwap.has(slip) ? undefined : word);
+    }
+  }
+
+  of(word: string): string | undefined {
+    return this.#bySwap.get(word) ?? this.#bySound.get(sound(word));
+  }
+}
+
 /** A list of words in which the one meant by a misspelled word is looked up. */
 export class Spelling {
   readonly #byFirst = new Map<string, string[]>();

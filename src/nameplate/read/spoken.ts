@@ -12,7 +12,10 @@ import {
   tens,
   units,
 } from "./numberWords.ts";
+import { isOrdinary } from "./ordinary.ts";
+import { partGlued } from "./runTogether.ts";
 import { fraction, type Said, say, Words } from "./sayNumber.ts";
+import { Slips } from "./spelling.ts";
 import { isWord, type NumberToken, type Token } from "./token.ts";
 
 /** "a horse and a half", "dos caballos y medio": the half comes after the unit. */
@@ -29,8 +32,19 @@ const openers = new Set([
   ...["a", "hundred", "mil"],
 ]);
 
+const said = new Slips([units, tens, hundreds].flatMap(Object.keys).filter(({ length }) => length >= 5));
+
+/** A number word written by ear or with letters exchanged: `dosientos`, `thrity`. */
+function asNumberWord(token: Token): Token {
+  if (token.kind !== "word" || token.norm.length < 5 || openers.has(token.norm)) return token;
+  if (isOrdinary(token.norm) || isLabelWord(token.norm)) return token;
+  const norm = said.of(token.norm);
+  return norm === undefined ? token : { ...token, norm };
+}
+
 /** Replaces numbers said in words by number tokens, so that the grammar sees one kind of number. */
-export function hearNumbers(tokens: readonly Token[]): Token[] {
+export function hearNumbers(written: readonly Token[]): Token[] {
+  const tokens = partGlued(written).map(asNumberWord);
   const words = new Words(tokens);
   const heard: Token[] = [];
   for (let at = 0; at < tokens.length; ) {

@@ -28,14 +28,14 @@ export const names: Partial<Record<RatingName, readonly string[]>> = {
   volt rating, voltage rating, rated volts, rated voltage, vts
 `),
   amps: list(`
-  a, amp, amps, ampere, amperes, fla, f l a, f l amps, fl amps, full load amps, full load amp, full load,
+  a, amp, amps, ampere, amperes, fla, f l a, f l amps, fl amps, f l amp, fl amp, flc, f l c, flamps, flamp, full load amps, full load amp, full load,
   full load current, amperio, amperios, amperaje, amperage, amps fl, rated amps, rla, amp rating, ampers,
   amper, ampere rating, corriente, current, carga plena, plena carga, run amps, running amps, amps full load
 `),
   serviceFactorAmps: list(`
   sfa, s f a, sf amps, sf amp, s f amps, s f amp, sf a, service factor amps, service factor amp, service
   factor current, serv factor amps, serv fact amps, max amps, max amp, maximum amps, max load amps, max load
-  amp, max load, max current, maximum load amps, max a, amps max, amp max, amps sf, sf current, max full
+  amp, max load, max current, maximum load amps, max a, amps max, amp max, amps sf, amps s f, amps fs, amps f s, amperios fs, fs amps, f s amps, sf current, max full
   load amps, maximo amperaje, amperaje maximo, amperios maximos, amps maximos, amps maximo, maximo amps,
   mla, amps at sf, amperios a factor de servicio, amperaje a factor de servicio, amps at service factor, svc
   factor amps, svc fctr amps, maxamps, sfamps, amps de factor de servicio, amperaje de factor de servicio

@@ -1,0 +1,38 @@
+import { describe, expect, test } from "vitest";
+import { readMessage, valuesOf } from "../../../src/nameplate/read/message.ts";
+
+const read = (text: string) => valuesOf(readMessage(text));
+
+// What people type is common practice, no source.
+describe("slips of ear and fingers", () => {
+  test.each([
+    ["letters exchanged", "230v, 3450prm", { volts: [230], rpm: [3450] }],
+    ["letters exchanged in a word", "hosre power 2, 230 vlots", { hp: 2, volts: [230] }],
+    ["written by ear", "servise factor 1.25, fraim 56Y", { serviceFactor: 1.25, frame: "56Y" }],
+    ["both languages in one phrase", "single fase, 115 volts", { phase: 1, volts: [115] }],
+    [
+      "numbers by ear in Spanish",
+      "dos cavallos, dosientos treinta boltios, factor de serbicio uno punto tres",
+      { hp: 2, volts: [230], serviceFactor: 1.3 },
+    ],
+    ["run together", "threephase 460v 3hp", { phase: 3, volts: [460], hp: 3 }],
+    ["the name after its letter", "K is the code letter, 60 cycle", { kvaCode: "K", hz: [60] }],
+    ["current at full load, shortened", "FLC 8.8, 230 volts", { amps: [8.8], volts: [230] }],
+    ["service factor after amps", "AMPS F.S. 9.9, HP 1", { serviceFactorAmps: [9.9], hp: 1 }],
+  ])("%s", (_what, text, expected) => {
+    expect(read(text).nameplate).toEqual(expected);
+  });
+
+  test("a breaker's poles glued and misspelled", () => {
+    expect(read("1.5hp, brekr 20a 2pole").site).toEqual({ breakerAmps: 20, breakerPoles: 2 });
+    expect(read("HP 1, the brekaer is a 15 amp, double poel").site).toEqual({
+      breakerAmps: 15,
+      breakerPoles: 2,
+    });
+  });
+
+  test.each(["our team maps 20 pools", "I dont wanna tipe 20 things", "the kid faces 3 tests"])(
+    "everyday words stay what they are: %s",
+    (text) => expect(read(text).nameplate).toEqual({}),
+  );
+});
