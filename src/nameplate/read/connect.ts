@@ -109,7 +109,7 @@ function stepCost(token: Token, first: boolean, words: number): number | undefin
 /** Words that may stand between a value and the name after it: "9.6 for the amps". */
 const backward = new Set(
   list(`
-  for, on, at, the, is, are, as, of, in, its, next, to, beside, under, below, whats, what, right, max, de, para, total, rated, nominal, full, y, motor, es
+  for, on, at, the, is, are, as, of, in, its, next, to, beside, under, below, whats, what, right, max, de, para, total, rated, nominal, full, even, flat, y, motor, es
 `),
 );
 

@@ -29,7 +29,7 @@ export const everydayWords: ReadonlySet<string> = new Set(
   stamps star stare stark started starter startle starts station stationed stay steep step steps
   sterile stewart stopped stuart stuck surface survive survived tables tame tapped temper temperate
   tempo tempt tengo terminal terms tested threads threaten threatened tide tiene tile timed tipos toda
-  team maps horace sheesh heather moore hamper hampers faces sees fuss tall patterson fuzz meyer meier ours polls
+  currents team maps horace sheesh heather moore hamper hampers faces sees fuss tall patterson fuzz meyer meier ours polls
   seize seizes cycled dali panels
   todo todos topples totally tractor treat treated trees trended typed types vale valor vaulted vela
   velo village violet violets voted wait

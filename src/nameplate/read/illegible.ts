@@ -182,5 +182,8 @@ function leftBlank(tokens: readonly Token[], name: Name): boolean {
   if (isWord(after, "none", "nada", "ninguno", "ninguna") && !isWord(tokens[at + 1], "of", "de")) return true;
   if (marks >= 2) return true;
   const ends = after === undefined || after.kind === "break" || isMark(after, ",", ";", "|", ")");
-  return ends && marks === 1 && !name.weak && name.upper && isMark(tokens[from], "?", "-");
+  // "8.4, sf ?, 230": an item of a list.
+  const [before, mark] = [tokens[name.start - 1], tokens[from]];
+  const item = isMark(before, ",", ";") && isMark(after, ",", ";") && isMark(mark, "?") && !mark?.glued;
+  return ends && marks === 1 && !name.weak && (item || (name.upper && isMark(mark, "?", "-")));
 }

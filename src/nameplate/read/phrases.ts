@@ -73,6 +73,7 @@ export class PhraseBook<T> {
         const abbreviated =
           token.norm !== "." ||
           following?.glued ||
+          isDotted(tokens[at - 1]) ||
           (node.found.length === 0 && (tokens[at - 1]?.norm.length ?? 9) <= 5);
         if (skipped && abbreviated && token.glued && following && node.next.has(following.norm)) continue;
         // A phrase may run over a line end on a narrow label.
@@ -94,4 +95,11 @@ export class PhraseBook<T> {
   longestAt(tokens: readonly Token[], start: number): PhraseMatch<T> | undefined {
     return this.matchesAt(tokens, start).at(-1);
   }
+}
+
+/** Written `S.F.`: the last dot belongs to the abbreviation and ends no sentence. */
+function isDotted(token: Token | undefined): boolean {
+  return (
+    token?.kind === "word" && token.norm.length > 1 && token.end - token.start === 2 * token.norm.length - 1
+  );
 }

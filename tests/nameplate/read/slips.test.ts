@@ -23,6 +23,23 @@ describe("slips of ear and fingers", () => {
     expect(read(text).nameplate).toEqual(expected);
   });
 
+  test.each([
+    ["an abbreviation's dots", "S.F. AMPS 11.0, F.L.A. 10.1", { serviceFactorAmps: [11], amps: [10.1] }],
+    ["values first", "230 is the volts. 10 even is the amps", { volts: [230], amps: [10] }],
+    [
+      "a count of ratings",
+      "Two currents printed: FLA 6.9, SFA 8.3",
+      { amps: [6.9], serviceFactorAmps: [8.3] },
+    ],
+  ])("%s", (_what, text, expected) => {
+    expect(read(text).nameplate).toEqual(expected);
+  });
+
+  test("a place left open in a list, a place without a mark", () => {
+    expect(read("1.5 hp, sf ?, 230 volts").unreadable).toEqual(["serviceFactor"]);
+    expect(read("9.2 amps, 1.5 HP. Frame unmarked.").unreadable).toEqual(["frame"]);
+  });
+
   test("a breaker's poles glued and misspelled", () => {
     expect(read("1.5hp, brekr 20a 2pole").site).toEqual({ breakerAmps: 20, breakerPoles: 2 });
     expect(read("HP 1, the brekaer is a 15 amp, double poel").site).toEqual({

@@ -35,7 +35,7 @@ export const illegiblePhrases: readonly string[] = list(`
   aparece, no aparecen, no viene, no tiene, no dice, no encuentro, gastado, gastada, despintado, despintada,
   oxidado, oxidada, not able to read, wont read, cant get, cant decipher, dont have, havent got, cant quite
   read, can't quite make out, cant quite make out, barely legible, under rust, sunburned, sun burned,
-  weathered, dissolved, disappeared, vanished, scraped off, scuffed, scuffed off, mangled, crusty, stripped,
+  weathered, unmarked, scraped, scratched away, blacked out, not filled in, left blank, dissolved, disappeared, vanished, scraped off, scuffed, scuffed off, mangled, crusty, stripped,
   erased, no longer legible, lost, too faint, faint, can hardly read, cant hardly read, obliterated, burned,
   not legible anymore, no legible, no hay, stain, green stain, paint over, no trae, no traen, se le borro,
   se borro, no trae el, empty, bare, vacio, vacia, en blanco, whited out, bleached out, sun bleached, got
