@@ -1,4 +1,4 @@
-import type { Claim } from "./candidate.ts";
+import type { Standing } from "./candidate.ts";
 import { type Clause, clausesOf } from "./clauses.ts";
 import { type Entity, findEntities } from "./entities.ts";
 import { type Cue, type CueKind, findCues } from "./findCues.ts";
@@ -12,7 +12,7 @@ export interface Context {
   readonly tokens: readonly Token[];
   readonly names: readonly (readonly Name[])[];
   readonly cues: Ordered<Cue>;
-  readonly stated: Ordered<Claim>;
+  readonly stated: Ordered<Standing>;
   /** Motors told apart in the message; none unless there are two or more. */
   readonly entities: Ordered<Entity>;
   readonly clauses: readonly Clause[];
@@ -27,7 +27,7 @@ export interface Context {
 export function contextOf(
   tokens: readonly Token[],
   names: readonly (readonly Name[])[],
-  stated: readonly Claim[],
+  stated: readonly Standing[],
 ): Context {
   const named = findEntities(tokens);
   const entities = new Ordered(new Set(named.map(({ key }) => key)).size > 1 ? named : []);

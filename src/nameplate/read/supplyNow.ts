@@ -1,6 +1,6 @@
+import { arriving, voltageIn } from "./arriving.ts";
 import type { Claim } from "./candidate.ts";
 import { type Context, isQuestion } from "./context.ts";
-import { suits } from "./plausible.ts";
 import { isMark, isWord } from "./token.ts";
 
 const nowWords = ["now", "ahora", "today", "nowadays", "hoy", "since"];
@@ -45,7 +45,7 @@ const reach = 30;
  */
 export function supplyNow(context: Context): Claim[] {
   const { tokens, sentences, clauses } = context;
-  const found: Claim[] = [...changedTo(context)];
+  const found: Claim[] = [...changedTo(context), ...arriving(context)];
   for (const [index, clause] of clauses.entries()) {
     const words = tokens.slice(clause.start, clause.end);
     if (
@@ -53,10 +53,10 @@ export function supplyNow(context: Context): Claim[] {
       !words.some((token) => isWord(token, ...feeding))
     )
       continue;
-    const own = voltageIn(context, clause.start, clause.end);
+    const own = voltageIn(tokens, clause.start, clause.end);
     const from = sentences[clause.sentence]?.[0]?.start ?? clause.start;
     const earliest = Math.max(clause.start - reach, Math.min(from, clauses[index - 1]?.start ?? from));
-    const before = voltageIn(context, earliest, clause.start);
+    const before = voltageIn(tokens, earliest, clause.start);
     if (own === undefined || before === undefined || isQuestion(context, clause.sentence)) continue;
     const past = tokens
       .slice(Math.max(0, before - 8), clause.start)
@@ -96,13 +96,3 @@ function changedTo({ tokens, sentenceAt }: Context): Claim[] {
 
 /** Voltages houses are wired for, as people say them (common practice, no source). */
 const houseVolts = new Set([110, 115, 120, 208, 220, 230, 240]);
-
-/** The token of the only voltage here that a house is wired for; undefined if there is none or a pair. */
-function voltageIn({ tokens }: Context, from: number, to: number): number | undefined {
-  for (let at = from; at < to; at++) {
-    const token = tokens[at];
-    if (token?.kind !== "number" || suits("supplyVolts", token.value) < 2) continue;
-    return isMark(tokens[at + 1], "/", "-") || isMark(tokens[at - 1], "/", "-") ? undefined : at;
-  }
-  return undefined;
-}

@@ -1,6 +1,7 @@
 import data from "../../../../intents/owners/weights.json" with { type: "json" };
 import type { Standing } from "../candidate.ts";
-import type { Context } from "../context.ts";
+import { type Context, cuesIn } from "../context.ts";
+import { isWord } from "../token.ts";
 import { signsOf } from "./signs.ts";
 
 /** What each sign says for (positive) or against (negative) a figure being the label's, as log odds. */
@@ -40,16 +41,54 @@ export function oddsOf({ bias, damping, weights }: Weights, signs: Iterable<stri
 }
 
 /** Below this a figure that the cues leave with the label is somebody else's; chosen on messages not learned from. */
-const NOT_THE_LABELS = -0.8;
+const NOT_THE_LABELS = -0.5;
 /** Above this a figure that the cues give to something else is the label's all the same. */
-const THE_LABELS = 2.5;
+const THE_LABELS = 2.2;
+/** So many tokens may part figures told in one breath: "1 hp, 56J". */
+const BREATH = 2;
+/** So many figures on either side are asked. */
+const NEIGHBOURS = 5;
+/** So many tokens back a correction reaches. */
+const CORRECTED = 6;
 
 /**
  * Two opinions on whose a figure is: that of the cues (`byCues`: it is the label's), which know the trade, and that of
  * the words around it, learned from labelled messages (`intents/owners`), which know wordings nobody listed. The words
- * overrule the cues when they are sure.
+ * overrule the cues when they are sure, except where the figure itself is claimed or corrected.
  */
 export function isLabels(context: Context, claim: Standing, byCues: boolean): boolean {
-  const odds = oddsOf(learned, signsOf(context, claim));
+  if (byCues && (isClaimed(context, claim) || isCorrected(context, claim))) return true;
+  const all = inOneBreath(context, claim).map((one) => oddsOf(learned, signsOf(context, one)));
+  const odds = all.reduce((sum, each) => sum + each, 0) / all.length;
   return odds > (byCues ? NOT_THE_LABELS : THE_LABELS);
+}
+
+/** "my 20 amp breaker" */
+function isClaimed({ tokens }: Context, { from }: Standing): boolean {
+  return isWord(tokens[from - 1], "my", "our", "mi", "nuestra", "nuestro");
+}
+
+/** "15 amp no 20 amp", "not X, it's Y": what is being put right was told of the label before. */
+function isCorrected(context: Context, { from, to }: Standing): boolean {
+  return cuesIn(context, from - CORRECTED, to + 2, "correction", "negator").length > 0;
+}
+
+/** Figures set beside each other have one owner. */
+function inOneBreath({ stated, sentenceAt }: Context, claim: Standing): readonly Standing[] {
+  const joins = (one: Standing, next: Standing) =>
+    sentenceAt[one.start] === sentenceAt[next.start] && next.from - one.to <= BREATH;
+  const breath = [claim];
+  let first = claim;
+  for (const one of stated.before(claim.start, NEIGHBOURS)) {
+    if (!joins(one, first)) break;
+    breath.push(one);
+    first = one;
+  }
+  let last = claim;
+  for (const one of stated.within(claim.start + 1, claim.to + NEIGHBOURS * 8).slice(0, NEIGHBOURS)) {
+    if (!joins(last, one)) break;
+    breath.push(one);
+    last = one;
+  }
+  return breath;
 }

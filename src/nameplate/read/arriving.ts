@@ -1,0 +1,78 @@
+import type { Claim } from "./candidate.ts";
+import type { Context } from "./context.ts";
+import { suits } from "./plausible.ts";
+import { isMark, isWord, type Token } from "./token.ts";
+
+const sources = [
+  "pump",
+  "motor",
+  "disconnect",
+  "bomba",
+  "desconexion",
+  "terminals",
+  "slab",
+  "pad",
+  "house",
+  "casa",
+  "it",
+];
+const arrives =
+  /^(?:fed|feeds|gets|get|reaching|reaches|arriving|arrives|coming|llega|llegan|llegando|gives)$/;
+const measures = /^(?:hots|legs|measured|measures|reporta|reports|midio|medi|leads)$/;
+const ofLabel =
+  /^(?:label|plate|nameplate|tag|sticker|placa|etiqueta|rated|says|dice|trae|stamped|hp|amps|or|want|wants)$/;
+
+/**
+ * "There's 120 volts at it", "my pump is fed 240", "le llegan 240 voltios", "236 volts between the two hots at the
+ * pump": a single voltage that arrives somewhere or was measured there, told without a word of the label.
+ */
+export function arriving({ tokens, clauses }: Context): Claim[] {
+  const found: Claim[] = [];
+  for (const { start, end } of clauses) {
+    const at = voltageIn(tokens, start, end);
+    const figure = at === undefined ? undefined : tokens[at];
+    if (at === undefined || figure?.kind !== "number") continue;
+    const words = tokens.slice(start, Math.min(end, at + 12));
+    if (end - start > 24 || words.some((token) => token.kind === "word" && ofLabel.test(token.norm)))
+      continue;
+    const said = words.some(
+      (token) => token.kind === "word" && (arrives.test(token.norm) || measures.test(token.norm)),
+    );
+    const unit = isWord(tokens[at + 1], "v", "volt", "volts", "voltios", "vac");
+    const after = unit ? at + 2 : at + 1;
+    const placed = isPlaced(tokens, after, end);
+    if (placed ? unit || said : isFed(tokens, start, at, after)) {
+      found.push({ rating: "supplyVolts", value: figure.value, start: at, end: at + 1, score: 1 });
+    }
+  }
+  return found;
+}
+
+/** "at it", "at the pump's disconnect", "between the two hots", "there". */
+function isPlaced(tokens: readonly Token[], from: number, end: number): boolean {
+  if (isWord(tokens[from], "there", "alla", "ahi")) return true;
+  if (!isWord(tokens[from], "at", "between", "en", "entre")) return false;
+  return tokens
+    .slice(from + 1, Math.min(end, from + 6))
+    .some((token) => isWord(token, "hots", "legs", ...sources));
+}
+
+/** "my pump is fed 240", "power at that pump is 240", "240 volts is reaching it". */
+function isFed(tokens: readonly Token[], start: number, at: number, after: number): boolean {
+  const before = tokens.slice(start, at);
+  const place = before.findIndex((token) => isWord(token, ...sources));
+  const told = before.slice(0, place).some((token) => isWord(token, "power", "voltage", "voltaje"));
+  if (place >= 0 && told && isWord(tokens[at - 1], "is", "es")) return true;
+  const isVerb = (token: Token) => token.kind === "word" && arrives.test(token.norm);
+  return (place >= 0 && before.slice(-2).some(isVerb)) || tokens.slice(after, after + 3).some(isVerb);
+}
+
+/** The token of the only voltage here that a house is wired for; undefined if there is none or a pair. */
+export function voltageIn(tokens: readonly Token[], from: number, to: number): number | undefined {
+  for (let at = from; at < to; at++) {
+    const token = tokens[at];
+    if (token?.kind !== "number" || suits("supplyVolts", token.value) < 2) continue;
+    return isMark(tokens[at + 1], "/", "-") || isMark(tokens[at - 1], "/", "-") ? undefined : at;
+  }
+  return undefined;
+}
