@@ -170,11 +170,15 @@ const ofOthers = new Set<RatingName>(["pumpModel", "pricePerKwh", "hoursPerDay"]
 /** Owners that only some cue or other tells: there the words around the figure are asked as well. */
 const arguable = new Set<Owner>(["label", "other", "neighbour", "asked"]);
 
+/** No label and no letter about one states more; what does is no speech that words could be weighed in. */
+const FIGURES = 120;
+
 /** Whether a claim is about the label or the place in question, by the cues and by the words around it. */
 function heard(context: Context, owners: readonly Owner[], claim: Standing): boolean {
   const owner = owners[claim.start] ?? "label";
   const byCues = counts(owners, claim);
-  return arguable.has(owner) && claim.value !== undefined ? isLabels(context, claim, byCues) : byCues;
+  const open = arguable.has(owner) && claim.value !== undefined && context.stated.all.length <= FIGURES;
+  return open ? isLabels(context, claim, byCues) : byCues;
 }
 
 /** Whether a claim is about the label or the place in question, by the owner of its words. */
