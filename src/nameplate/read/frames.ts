@@ -19,10 +19,20 @@ function laterLetter(tokens: readonly Token[], at: number): Parsed | undefined {
 
 const frameEndings = /^(?:y|yz|yn|j|jm|jp|c|cz|z|h|hc|hz|n|r|t|tc|ty)$/;
 
-/** "fifty six wye": a letter as it is spoken. */
-function spelledOut(token: Token | undefined): Token | undefined {
-  if (token?.kind !== "word" || !/^(?:wye|jay|jey)$/.test(token.norm)) return token;
-  return { ...token, norm: token.norm === "wye" ? "y" : "j", upper: true };
+const spokenLetters: Readonly<Record<string, string>> = {
+  wye: "y",
+  ye: "y",
+  jay: "j",
+  jey: "j",
+  jota: "j",
+  cee: "c",
+};
+
+/** "fifty six wye": a letter as it is spoken; after spoken figures a telephone writes "why". */
+function spelledOut(token: Token | undefined, spoken: boolean): Token | undefined {
+  if (token?.kind !== "word") return token;
+  const letter = spoken && token.norm === "why" ? "y" : spokenLetters[token.norm];
+  return letter === undefined ? token : { ...token, norm: letter, upper: true };
 }
 
 const customaryFrames = new Set(["48", "56"]);
@@ -48,7 +58,7 @@ export function parseFrame(tokens: readonly Token[], at: number): Parsed[] {
   if (later) found.push(later);
   let next = at + 1;
   if (isMark(tokens[next], "-", "/", ".", "'", '"')) next += 1;
-  const letter = spelledOut(tokens[next]);
+  const letter = spelledOut(tokens[next], first.form === "words" && known);
   const follower = tokens[next + 1];
   if (letter?.kind !== "word" || !frameEndings.test(letter.norm)) return found;
   // Spanish "y" between two figures is no frame letter.

@@ -40,7 +40,9 @@ function parseLetter(rating: RatingName, tokens: readonly Token[], at: number, c
   if (!/[A-Z]/.test(letter)) return [];
   // "a" and "i" in lower case are words; so is a letter that belongs to the next word.
   if (!token.upper && (letter === "A" || letter === "I") && cost > -0.1) return [];
-  if (isMark(tokens[at + 1], "/", "'") && tokens[at + 1]?.glued) return [];
+  // "B's" and "A/C" are no letters of a label; the quotation mark after 'CL B' is none of it.
+  const joined = isMark(tokens[at + 1], "/") || (isMark(tokens[at + 1], "'") && tokens[at + 2]?.glued);
+  if (joined && tokens[at + 1]?.glued) return [];
   const known = (rating === "kvaCode" ? codeLetters : insulationLetters).includes(letter);
   return [{ end: at + 1, value: letter, fit: (known ? 1.6 : -0.4) + (token.upper ? 0.4 : 0) }];
 }
@@ -64,6 +66,9 @@ function parseMinutes(tokens: readonly Token[], at: number): Parsed[] {
 const notIdentifiers = /^(?:19|20)\d\d$/;
 
 const longestIdentifier = 60;
+
+/** "WR-C", without a figure but nothing else either. */
+const hyphened = /^[A-Z]{1,5}-[A-Z]{1,5}\b/;
 
 /** Makers number their motors in Latin letters; a word in another script is talk. */
 const otherScript = /[^\p{Script=Latin}\p{N}\p{P}\p{S}\s]/u;
@@ -102,9 +107,11 @@ function parseIdentifier(
   const digits = tokens
     .slice(at, end)
     .some((part) => part.kind === "number" || part.kind === "code" || part.kind === "partial");
-  const capitals = tokens
-    .slice(at, end)
-    .every((part) => part.kind === "mark" || (part.kind === "word" && part.upper && isNoSmallWord(part)));
+  const capitals =
+    hyphened.test(token.chunk.text) ||
+    tokens
+      .slice(at, end)
+      .every((part) => part.kind === "mark" || (part.kind === "word" && part.upper && isNoSmallWord(part)));
   if (!digits && !(capitals && cost <= 0.05 && last.end - token.start >= 2)) return [];
   if (token.kind === "partial") return [{ end, value: undefined, fit: 1, half: true }];
   if (end === at + 1 && notIdentifiers.test(token.norm) && cost > 0.3) return [];

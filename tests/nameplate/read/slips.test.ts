@@ -53,3 +53,15 @@ describe("slips of ear and fingers", () => {
     (text) => expect(read(text).nameplate).toEqual({}),
   );
 });
+
+describe("letters by themselves", () => {
+  test.each([
+    ["frame fifty six why, horsepower two", { frame: "56Y", hp: 2 }],
+    ["marco cincuenta y seis jota", { frame: "56J" }],
+    ["last line 'FR 48Y INS CL B'", { frame: "48Y", insulationClass: "B" }],
+    ["B's fine. class B's", {}],
+    ["TYPE WR-C; HP 3/4", { modelNumbers: ["WR-C"], hp: 0.75 }],
+  ])("%s", (text, expected) => {
+    expect(valuesOf(readMessage(text)).nameplate).toEqual(expected);
+  });
+});
