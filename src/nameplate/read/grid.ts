@@ -5,7 +5,8 @@ import { suits } from "./plausible.ts";
 import { valuesOf } from "./propose.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 
-interface Cell {
+/** A stretch of tokens: a line, or a cell of it. */
+export interface Cell {
   readonly start: number;
   readonly end: number;
 }
@@ -40,7 +41,8 @@ export function grid(tokens: readonly Token[], names: readonly (readonly Name[])
   return candidates;
 }
 
-function linesOf(tokens: readonly Token[]): Cell[] {
+/** The lines of a text, empty ones left out. */
+export function linesOf(tokens: readonly Token[]): Cell[] {
   const lines: Cell[] = [];
   let start = 0;
   for (let at = 0; at <= tokens.length; at++) {
@@ -51,7 +53,8 @@ function linesOf(tokens: readonly Token[]): Cell[] {
   return lines;
 }
 
-function cellsOf(tokens: readonly Token[], line: Cell, separator: string): Cell[] {
+/** The cells of a line, by a mark between them or by wide gaps (`wide`). */
+export function cellsOf(tokens: readonly Token[], line: Cell, separator: string): Cell[] {
   const cells: Cell[] = [];
   let start = line.start;
   for (let at = line.start; at < line.end; at++) {
@@ -78,7 +81,7 @@ const ofPlace: Readonly<Record<string, RatingName>> = {
 };
 
 /** The rating a head names as a whole: "supply volts" is not the label's volts. */
-function headOf(
+export function headOf(
   tokens: readonly Token[],
   names: readonly (readonly Name[])[],
   head: Cell,
@@ -98,7 +101,8 @@ function headOf(
   return undefined;
 }
 
-function cellValue(tokens: readonly Token[], rating: RatingName, cell: Cell): Claim | undefined {
+/** What a cell under or beside the name of a rating says of it. */
+export function cellValue(tokens: readonly Token[], rating: RatingName, cell: Cell): Claim | undefined {
   let start = cell.start;
   while (start < cell.end && isMark(tokens[start], '"', "'", "|")) start += 1;
   const single = tokens[start];

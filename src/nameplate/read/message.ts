@@ -16,6 +16,7 @@ import { otherFigures } from "./otherFigures.ts";
 import { currentsByVoltage } from "./pairing.ts";
 import { atMost, namedAfter, namedBefore } from "./propose.ts";
 import { resolve, statedBy } from "./resolve.ts";
+import { rows } from "./rows.ts";
 import { selfNaming } from "./selfNaming.ts";
 import { site } from "./site.ts";
 import { drawTogether, restoreOffsets } from "./spaced.ts";
@@ -65,6 +66,7 @@ function explained(text: string) {
     ...namedAfter(tokens, names),
     ...columns(tokens, names),
     ...grid(tokens, names),
+    ...rows(tokens, names),
     ...currentsByVoltage(tokens, names),
     ...selfNaming(tokens),
     ...site(tokens),

@@ -175,8 +175,9 @@ function decimals(words: Words, at: number): { digits: string; end: number } | u
 /** "half", "a half", "three quarters", "un cuarto". */
 export function fraction(words: Words, at: number): Said | undefined {
   let start = at;
-  if (words.word(start) === "a" && (halves[words.word(start + 1)] || parts[words.word(start + 1)])) {
-    start += 1;
+  const named = words.word(words.after(start + 1));
+  if (words.word(start) === "a" && (halves[named] || parts[named])) {
+    start = words.after(start + 1);
     const part = parts[words.word(start)];
     if (part) return { value: 1 / part, end: start + 1 };
   }
@@ -211,7 +212,7 @@ export function say(words: Words, at: number): Said | undefined {
   if (!whole) return undefined;
   const next = words.after(whole.end);
   if (joiners.has(words.tokens[next]?.norm ?? "")) {
-    const extra = fraction(words, next + 1);
+    const extra = fraction(words, words.after(next + 1));
     if (extra) return { value: whole.value + extra.value, end: extra.end, fraction: true };
   }
   if (points.has(words.word(next))) {

@@ -12,6 +12,7 @@ describe("horsepower is written in every way there is (common practice, no sourc
     [".75hp", 0.75],
     ["1,5 HP", 1.5],
     ["one and a half horse", 1.5],
+    ["one-and-a-half hp", 1.5],
     ["a horse and a half", 1.5],
     ["three quarter horse", 0.75],
     ["half a horse", 0.5],
