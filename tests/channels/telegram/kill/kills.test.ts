@@ -7,7 +7,7 @@ import { differences } from "./compare.ts";
 import { type Played, playEvening } from "./play.ts";
 
 /** `.ci/run` asks for more, the bench for as many as one likes: `npx tsx tests/bench/kills.ts`. */
-const KILLS = Number(process.env["KILLS"] ?? 10);
+const KILLS = Number(process.env["KILLS"] ?? 6);
 const KILLS_AN_EVENING = 50;
 /** What may be under way when the desk dies: a lane of each customer and case being delivered, an alert, a digest. */
 const UNDER_WAY = usualPace.lanesAtOnce + usualPace.casesAtOnce + 2;
