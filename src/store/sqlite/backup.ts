@@ -1,8 +1,8 @@
 import { chmodSync, closeSync, existsSync, fsyncSync, openSync, renameSync, rmSync } from "node:fs";
 import { dirname } from "node:path";
-import Database from "better-sqlite3";
 import { StoreError } from "../store.ts";
 import { demandWhole, look, versionOf } from "./check.ts";
+import { openFile } from "./open-file.ts";
 import { plainly } from "./trouble.ts";
 
 /** More pages than a store has: copied in one go, because a copy in small steps starts anew at every write. */
@@ -22,7 +22,7 @@ export async function backUp(file: string, copy: string): Promise<void> {
   look(file, () => {});
   const part = `${copy}.part`;
   rmSync(part, { force: true });
-  const db = new Database(file, { fileMustExist: true });
+  const db = openFile(file, { fileMustExist: true });
   try {
     await db.backup(part, { progress: () => ALL_PAGES });
     chmodSync(part, 0o600);
@@ -39,7 +39,7 @@ export async function backUp(file: string, copy: string): Promise<void> {
 }
 
 function checkCopy(part: string): void {
-  const db = new Database(part);
+  const db = openFile(part);
   try {
     // One file that needs no other beside it.
     db.pragma("journal_mode = DELETE");

@@ -1,8 +1,8 @@
 import { existsSync } from "node:fs";
-import Database from "better-sqlite3";
 import { migrations } from "../migrations.ts";
 import { StoreError } from "../store.ts";
 import type { Db } from "./database.ts";
+import { openFile } from "./open-file.ts";
 import { plainly } from "./trouble.ts";
 
 /** Of many damages these are enough. */
@@ -35,7 +35,7 @@ export function look<T>(file: string, at: (db: Db) => T): T {
   if (!existsSync(file)) throw new StoreError(`${file}: there is no such file.`);
   let db: Db | undefined;
   try {
-    db = new Database(file, { fileMustExist: true });
+    db = openFile(file, { fileMustExist: true });
     db.pragma("busy_timeout = 5000");
     const version = versionOf(db);
     if (version === "none") throw new StoreError(`${file}: this is no store of nameplate-desk.`);

@@ -1,8 +1,9 @@
 import { chmodSync, existsSync, mkdirSync } from "node:fs";
 import { dirname } from "node:path";
-import Database from "better-sqlite3";
+import type Database from "better-sqlite3";
 import { migrations } from "../migrations.ts";
 import { StoreError } from "../store.ts";
+import { openFile } from "./open-file.ts";
 import { plainly } from "./trouble.ts";
 
 export type Db = Database.Database;
@@ -20,7 +21,7 @@ export function openDatabase(
   try {
     if (file !== ":memory:") mkdirSync(dirname(file), { recursive: true });
     const fresh = file !== ":memory:" && !existsSync(file);
-    db = new Database(file);
+    db = openFile(file);
     // Customers' words: for the desk's own user only. What SQLite puts beside the file takes its permissions.
     if (fresh) chmodSync(file, 0o600);
     db.pragma("busy_timeout = 5000");
@@ -85,7 +86,7 @@ function copyBefore(db: Db, file: string, taken: number): void {
   let copy = `${file}.before-step-${taken + 1}`;
   for (let n = 2; existsSync(copy); n++) copy = `${file}.before-step-${taken + 1}.${n}`;
   db.prepare("VACUUM INTO ?").run(copy);
-  const check = new Database(copy, { readonly: true });
+  const check = openFile(copy, { readonly: true });
   try {
     const state = check.pragma("quick_check", { simple: true });
     if (state !== "ok") {

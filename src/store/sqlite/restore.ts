@@ -1,12 +1,12 @@
 import { chmodSync, copyFileSync, existsSync, renameSync, rmSync, statSync } from "node:fs";
 import { dirname } from "node:path";
-import Database from "better-sqlite3";
 import { migrations } from "../migrations.ts";
 import { storeOn } from "../sqlite.ts";
 import { StoreError } from "../store.ts";
 import { settle } from "./backup.ts";
 import { demandWhole, look, versionOf } from "./check.ts";
 import { type Db, openDatabase } from "./database.ts";
+import { openFile } from "./open-file.ts";
 import { plainly } from "./trouble.ts";
 
 export interface Restored {
@@ -58,7 +58,7 @@ export async function restore(backup: string, file: string, options: RestoreOpti
 function takeAlone(file: string, { stopped }: RestoreOptions): Db | undefined {
   let db: Db | undefined;
   try {
-    db = new Database(file, { timeout: 0 });
+    db = openFile(file, { timeout: 0 });
     // Leaving WAL needs the file for oneself (sqlite.org, "Write-Ahead Logging") and brings everything into it.
     db.pragma("journal_mode = DELETE");
     db.exec("BEGIN EXCLUSIVE");
