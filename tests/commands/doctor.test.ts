@@ -2,11 +2,11 @@ import { cpSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import Database from "better-sqlite3";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { openStandIn } from "../../src/channels/telegram/stand-in/stand-in.ts";
 import { type Config, readConfig } from "../../src/config.ts";
 import { examine } from "../../src/ops/doctor.ts";
+import { openFile } from "../../src/store/sqlite/open-file.ts";
 import { openSqliteStore } from "../../src/store/sqlite.ts";
 
 const project = (path: string) => fileURLToPath(new URL(`../../${path}`, import.meta.url));
@@ -53,7 +53,7 @@ test("a missing catalogue, a broken intents file and a bad shop are each named w
 
 test("a store whose rows belong to nothing is damaged, and told with what to do", async () => {
   await openSqliteStore(config.storeFile).close();
-  const raw = new Database(config.storeFile);
+  const raw = openFile(config.storeFile);
   raw.pragma("foreign_keys = OFF");
   raw.exec("INSERT INTO case_events (case_id, at, kind, text) VALUES (99, '2026-11-25', 'opened', '')");
   raw.close();

@@ -1,10 +1,10 @@
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import Database from "better-sqlite3";
 import fc from "fast-check";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { afterLook, type Steady } from "../../src/engine/retention.ts";
+import { openFile } from "../../src/store/sqlite/open-file.ts";
 import { openSqliteStore } from "../../src/store/sqlite.ts";
 import type { Store } from "../../src/store/store.ts";
 import { caseLane, customer, desk, evening, kim, LABEL } from "../desk/evening.ts";
@@ -103,7 +103,7 @@ test("loose ends go with age as well: ids of messages, what staff were told, upd
   for (const { id } of await store.undelivered()) await store.delivered(id);
   await shop.lives(1, 12);
   expect(await kept("ana")).toEqual([]);
-  const raw = new Database(file, { readonly: true });
+  const raw = openFile(file, { readonly: true });
   const rows = () =>
     ["inbox", "outbox", "acts", "telegram_updates", "erased"].map((table) =>
       Number(raw.prepare(`SELECT count(*) FROM ${table}`).pluck().get()),

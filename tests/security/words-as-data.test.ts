@@ -1,11 +1,11 @@
 import { mkdtempSync, readdirSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import Database from "better-sqlite3";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { z } from "zod";
 import { readLine } from "../../src/commands/json-lines.ts";
 import { nameplateSchema, siteSchema } from "../../src/nameplate/vocabulary.ts";
+import { openFile } from "../../src/store/sqlite/open-file.ts";
 import { openSqliteStore } from "../../src/store/sqlite.ts";
 import { knowledge } from "../conversation/knowledge.ts";
 import { caseLane, customer, evening, kim, LABEL } from "../desk/evening.ts";
@@ -32,7 +32,7 @@ describe("words and names of people as SQL", () => {
   test("are kept as they are; every table survives and nobody sees anybody else's", async () => {
     const store = openSqliteStore(file);
     const tables = () => {
-      const db = new Database(file, { readonly: true });
+      const db = openFile(file, { readonly: true });
       const names = db.prepare("SELECT name, sql FROM sqlite_master ORDER BY name").all();
       const whole = db.pragma("integrity_check", { simple: true });
       db.close();

@@ -13,11 +13,11 @@ import {
 } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import Database from "better-sqlite3";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { migrations } from "../../src/store/migrations.ts";
 import { backUp } from "../../src/store/sqlite/backup.ts";
 import { openDatabase } from "../../src/store/sqlite/database.ts";
+import { openFile } from "../../src/store/sqlite/open-file.ts";
 import { restore } from "../../src/store/sqlite/restore.ts";
 import { openSqliteStore } from "../../src/store/sqlite.ts";
 import { type Store, StoreError } from "../../src/store/store.ts";
@@ -72,7 +72,7 @@ describe("a backup", () => {
     await says(store, "cleo", "56J");
     expect(readdirSync(folder).filter((name) => name.startsWith("copy"))).toEqual(["copy.sqlite"]);
     expect(statSync(copy).mode & 0o077).toBe(0);
-    const db = new Database(copy, { readonly: true });
+    const db = openFile(copy, { readonly: true });
     expect(db.pragma("integrity_check", { simple: true })).toBe("ok");
     const threads = db.prepare("SELECT id FROM threads ORDER BY id").pluck().all();
     expect(threads).toContain("ana");
@@ -220,7 +220,7 @@ describe("a restore", () => {
 
   test("brings a backup of an earlier version up to date", async () => {
     openDatabase(copy, migrations.slice(0, 2)).close();
-    const old = new Database(copy);
+    const old = openFile(copy);
     old.pragma("journal_mode = DELETE");
     old.prepare("INSERT INTO threads (id, state, updated_at, version) VALUES ('ana', '{}', ?, 7)").run(at);
     old.close();

@@ -1,10 +1,10 @@
 import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import Database from "better-sqlite3";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { migrations } from "../../src/store/migrations.ts";
 import { openDatabase } from "../../src/store/sqlite/database.ts";
+import { openFile } from "../../src/store/sqlite/open-file.ts";
 import { openSqliteStore } from "../../src/store/sqlite.ts";
 import { StoreError } from "../../src/store/store.ts";
 import { storeContract } from "./contract.ts";
@@ -109,7 +109,7 @@ describe("the file", () => {
 
   test("a file of a newer version is refused, not guessed at", async () => {
     await openSqliteStore(file).close();
-    const raw = new Database(file);
+    const raw = openFile(file);
     raw.pragma("user_version = 99");
     raw.close();
     expect(() => openSqliteStore(file)).toThrow(/newer version/);
@@ -149,7 +149,7 @@ describe("the file", () => {
 
     test("is copied beside itself first, whole and as it was", async () => {
       await openSqliteStore(file).close();
-      const copy = new Database(`${file}.before-step-2`, { readonly: true });
+      const copy = openFile(`${file}.before-step-2`, { readonly: true });
       expect(copy.pragma("integrity_check", { simple: true })).toBe("ok");
       expect(copy.pragma("user_version", { simple: true })).toBe(1);
       expect(copy.prepare("SELECT brief FROM cases").pluck().all()).toEqual(["Has: 56Y"]);
@@ -160,7 +160,7 @@ describe("the file", () => {
       const broken = [migrations[0] ?? "", "CREATE TABLE half (x); THIS IS NOT SQL;"];
       expect(() => openDatabase(file, broken)).toThrow(StoreError);
       expect(() => openDatabase(file, broken)).toThrow(StoreError);
-      const raw = new Database(file, { readonly: true });
+      const raw = openFile(file, { readonly: true });
       expect(raw.pragma("user_version", { simple: true })).toBe(1);
       expect(raw.prepare("SELECT count(*) FROM sqlite_master WHERE name = 'half'").pluck().get()).toBe(0);
       raw.close();

@@ -14,9 +14,9 @@ import {
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import Database from "better-sqlite3";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { type Db, openDatabase } from "../../src/store/sqlite/database.ts";
+import { openFile } from "../../src/store/sqlite/open-file.ts";
 import { inPlainWords, plainly } from "../../src/store/sqlite/trouble.ts";
 import { openSqliteStore, storeOn } from "../../src/store/sqlite.ts";
 import { type Store, StoreError } from "../../src/store/store.ts";
@@ -146,7 +146,7 @@ describe("a file that cannot be written", () => {
 
 describe("a store another program holds", () => {
   test("is waited for, then told; afterwards the same message is taken", async () => {
-    const other = new Database(file);
+    const other = openFile(file);
     other.exec("BEGIN IMMEDIATE");
     const { message } = await trouble(() => store.receive(said("u1")));
     expect(message).toMatch(/another program has held the store.*Nothing was lost/);

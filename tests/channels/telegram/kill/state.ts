@@ -1,4 +1,5 @@
-import Database from "better-sqlite3";
+import type Database from "better-sqlite3";
+import { openFile } from "../../../../src/store/sqlite/open-file.ts";
 
 type Db = Database.Database;
 type Row = Readonly<Record<string, string | number | null>>;
@@ -8,7 +9,7 @@ export class Onlooker {
   private readonly db: Db;
 
   constructor(file: string) {
-    this.db = new Database(file, { readonly: true });
+    this.db = openFile(file, { readonly: true });
   }
 
   /** True when everything that came in was handled and all it led to was delivered. */
