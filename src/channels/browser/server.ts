@@ -1,5 +1,6 @@
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
+import { bodyOf } from "../http-body.ts";
 import { actSchema, type Outcome } from "./acts.ts";
 import { Events } from "./events.ts";
 import { pageFile } from "./page-files.ts";
@@ -74,7 +75,7 @@ async function act(events: Events, request: IncomingMessage, response: ServerRes
   // A form of another page cannot send this type without asking first.
   if (request.headers["content-type"]?.split(";")[0]?.trim() !== "application/json")
     return json(response, 415, { problem: "Acts come as application/json." });
-  const body = await bodyOf(request);
+  const body = await bodyOf(request, BODY_BYTES);
   if (body === undefined)
     return json(response, 413, { problem: "That is too long." }, { connection: "close" });
   const checked = actSchema.safeParse(parsed(body));
@@ -112,18 +113,6 @@ const safeHeaders: readonly (readonly [string, string])[] = [
   ["cross-origin-resource-policy", "same-origin"],
   ["cache-control", "no-store"],
 ];
-
-async function bodyOf(request: IncomingMessage): Promise<string | undefined> {
-  if (Number(request.headers["content-length"] ?? 0) > BODY_BYTES) return undefined;
-  const chunks: Buffer[] = [];
-  let bytes = 0;
-  for await (const chunk of request as AsyncIterable<Buffer>) {
-    bytes += chunk.length;
-    if (bytes > BODY_BYTES) return undefined;
-    chunks.push(chunk);
-  }
-  return Buffer.concat(chunks).toString("utf8");
-}
 
 function parsed(body: string): unknown {
   try {

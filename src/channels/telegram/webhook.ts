@@ -3,6 +3,7 @@ import { createServer, type IncomingMessage, type Server, type ServerResponse } 
 import type { Update } from "grammy/types";
 import { z } from "zod";
 import type { KeptUpdate, TelegramStore } from "../../store/telegram.ts";
+import { bodyOf } from "../http-body.ts";
 import type { Clock } from "./clock.ts";
 import { intakeOf } from "./intake.ts";
 import type { Log } from "./log.ts";
@@ -58,7 +59,7 @@ async function answer(
   if (request.method !== "POST") return 405;
   // Before the body: a stranger's bytes are not even read.
   if (!sameSecret(request.headers["x-telegram-bot-api-secret-token"], settings.secret)) return 401;
-  const body = await bodyOf(request);
+  const body = await bodyOf(request, BODY_BYTES);
   if (body === undefined) return 413;
   const update = parse(body);
   if (update === undefined) return 400;
@@ -72,19 +73,6 @@ function sameSecret(given: string | string[] | undefined, secret: string): boole
   if (typeof given !== "string") return false;
   const hash = (text: string) => createHash("sha256").update(text).digest();
   return timingSafeEqual(hash(given), hash(secret));
-}
-
-/** The body, or undefined when it is too long. */
-async function bodyOf(request: IncomingMessage): Promise<string | undefined> {
-  if (Number(request.headers["content-length"] ?? 0) > BODY_BYTES) return undefined;
-  const chunks: Buffer[] = [];
-  let bytes = 0;
-  for await (const chunk of request as AsyncIterable<Buffer>) {
-    bytes += chunk.length;
-    if (bytes > BODY_BYTES) return undefined;
-    chunks.push(chunk);
-  }
-  return Buffer.concat(chunks).toString("utf8");
 }
 
 function parse(body: string): Update | undefined {
