@@ -9,6 +9,10 @@ export function isArticle(tokens: readonly Token[], name: Name): boolean {
   if (name.end > name.start + 1 || token?.norm !== "a" || isMark(tokens[name.end], ":", "=", "-"))
     return false;
   const before = tokens[name.start - 1];
+  // "V 115/230 and A 16.0/8.0": a capital inside the sentence is the sign.
+  const figure = tokens[name.end];
+  if (token.kind === "word" && token.upper && isWord(before, "and", "y", "then") && figure?.kind === "number")
+    return false;
   if (before?.kind === "word")
     return before.norm.length > 1 && before.norm !== "the" && !labelWords.has(before.norm);
   return before === undefined && token?.kind === "word" && !token.upper && tokens[name.end]?.kind === "word";

@@ -79,6 +79,8 @@ function fill(
   let score = 0;
   for (const [index, name] of run.entries()) {
     let skipped = 0;
+    // The values of a longer run may stand below an empty line.
+    if (index === 0 && run.length >= 3 && tokens[at]?.kind === "break") at += 1;
     while (
       between(tokens[at]) ||
       isMark(tokens[at], '"', "=", "(", ")", ">") ||

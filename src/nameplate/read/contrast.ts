@@ -12,6 +12,7 @@ const papers = ["label", "plate", "nameplate", "placa", "tag", "sticker", "etiqu
 const saying = [
   "says",
   "is",
+  "its",
   "reads",
   "claims",
   "gives",

@@ -1,6 +1,7 @@
 import type { Standing } from "./candidate.ts";
 import { type Context, cuesIn } from "./context.ts";
 import type { Cue } from "./findCues.ts";
+import { isNumberSign } from "./numberSign.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 
 const articles = [
@@ -29,7 +30,13 @@ export function isDenied(context: Context, claim: Standing): boolean {
   if (isMark(tokens[claim.to], "?") && isWord(tokens[claim.to + 1], "no", "nope", "nah")) return true;
   return cuesIn(context, claim.start - 10, claim.start, "negator").some((cue) => {
     if (cue.end > claim.start || claim.start - cue.end > 6) return false;
-    if (cue.phrase === "no" && (isNumberSign(tokens, cue) || takesBack(context, cue, claim))) return false;
+    // "no sé si es 1 o 1.5" doubts, it does not deny.
+    if (cuesIn(context, cue.start, cue.start + 1, "partial").length > 0) return false;
+    if (
+      cue.phrase === "no" &&
+      (isNumberSign(tokens, cue.start) || isDotted(tokens, cue) || takesBack(context, cue, claim))
+    )
+      return false;
     for (let at = cue.end; at < claim.start; at++) {
       const token = tokens[at];
       // The rating's own name may stand between: "not HP 2".
@@ -49,24 +56,9 @@ function takesBack(context: Context, cue: Cue, claim: Standing): boolean {
   return before.rating === claim.rating || before.rating === "breakerAmps";
 }
 
-/** "model no 7", "ser. no. 12": short for number. */
-function isNumberSign(tokens: readonly Token[], cue: Cue): boolean {
-  return (
-    isWord(
-      tokens[cue.start - 1],
-      "model",
-      "serial",
-      "part",
-      "frame",
-      "ser",
-      "mod",
-      "cat",
-      "type",
-      "catalog",
-    ) ||
-    isMark(tokens[cue.start - 1], ".") ||
-    isMark(tokens[cue.end], ".", ":")
-  );
+/** "no. 12", "Nr. no: 12": short for number, whatever is numbered. */
+function isDotted(tokens: readonly Token[], cue: Cue): boolean {
+  return isMark(tokens[cue.start - 1], ".") || isMark(tokens[cue.end], ".", ":");
 }
 
 /** "115, oops no 230": after words of regret the "no" takes back what was said before. */

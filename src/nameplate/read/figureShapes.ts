@@ -30,6 +30,8 @@ export function shapesAt(tokens: readonly Token[], at: number): { end: number; s
     .join("");
   return shapes.flatMap(([kind, score]) => {
     const match = kind.exec(shape);
+    // No area code of North America begins with 0 or 1 (NANP); "115/230 3450" is a label.
+    if (kind.source.startsWith("^c") && /^[01]/.test(tokens[at]?.norm ?? "")) return [];
     const speeds = kind.source === "^c-d" && isWord(tokens[at + 3], "rpm", "rpms");
     return match && !speeds ? [{ end: at + match[0].length, score }] : [];
   });

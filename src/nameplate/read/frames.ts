@@ -17,6 +17,13 @@ function laterLetter(tokens: readonly Token[], at: number): Parsed | undefined {
   return undefined;
 }
 
+/** "FRAME 56" at the end of a line, "Y" alone on the next. */
+function letterBelow(tokens: readonly Token[], at: number): boolean {
+  const [broken, letter, after] = [tokens[at], tokens[at + 1], tokens[at + 2]];
+  if (broken?.kind !== "break" || broken.blank || letter?.kind !== "word" || !letter.upper) return false;
+  return after === undefined || after.kind === "break";
+}
+
 const frameEndings = /^(?:y|yz|yn|j|jm|jp|c|cz|z|h|hc|hz|n|r|t|tc|ty)$/;
 
 const spokenLetters: Readonly<Record<string, string>> = {
@@ -57,7 +64,7 @@ export function parseFrame(tokens: readonly Token[], at: number): Parsed[] {
   const later = known ? laterLetter(tokens, at) : undefined;
   if (later) found.push(later);
   let next = at + 1;
-  if (isMark(tokens[next], "-", "/", ".", "'", '"')) next += 1;
+  if (isMark(tokens[next], "-", "/", ".", "'", '"') || letterBelow(tokens, next)) next += 1;
   const letter = spelledOut(tokens[next], first.form === "words" && known);
   const follower = tokens[next + 1];
   if (letter?.kind !== "word" || !frameEndings.test(letter.norm)) return found;

@@ -9,6 +9,9 @@ import { listRatings } from "./values.ts";
 const leading =
   /^(?:either|start|begin|end(?:s|ing) |empie|termin|looks like either|no se si|not sure (?:if|which)|dont know (?:if|which)|cant tell (?:if|which))/;
 
+/** At the end of a clause these stand after the value: "1.1 or 1.2, can't tell which". */
+const trailing = /which$/;
+
 /** Takes the value from claims that were only half read: "56 something", "either 48Y or 56Y". */
 export function halved(context: Context, claims: readonly Standing[]): Standing[] {
   const { tokens, sentenceAt } = context;
@@ -34,7 +37,8 @@ export function halved(context: Context, claims: readonly Standing[]): Standing[
       !tokens.slice(cue.end, cue.end + 12).some((token) => isWord(token, "or", "o"))
     )
       continue;
-    if (leading.test(cue.phrase)) {
+    const closes = letter === undefined || letter.kind === "mark" || letter.kind === "break";
+    if (leading.test(cue.phrase) && !(closes && trailing.test(cue.phrase))) {
       const following = near.filter((claim) => claim.end > cue.start);
       for (const claim of following) if (claim.rating === following[0]?.rating) half.add(claim);
     } else {

@@ -43,6 +43,7 @@ export function illegible(context: Context, owners: readonly Owner[], claims: Or
   const found = new Set<Name>();
   const claimed = (from: number, to: number) => claims.within(from, to).length > 0;
   for (const cue of cuesOf(context, "illegible", "partial", "negator")) {
+    if (ofHalfRead(context, cue, claims)) continue;
     const near = ordered
       .within(cue.start - reach, cue.end + reach)
       .filter((name) => sentenceAt[name.start] === sentenceAt[cue.start]);
@@ -72,6 +73,14 @@ export function illegible(context: Context, owners: readonly Owner[], claims: Or
   }
   for (const name of free) if (leftBlank(context.tokens, name)) found.add(name);
   return [...found];
+}
+
+/** "1.1 or 1.2 can't tell which, volts 230": said of the value that was read in half, not of the name after it. */
+function ofHalfRead({ tokens }: Context, cue: Cue, claims: Ordered<Standing>): boolean {
+  const half = claims.before(cue.end, 1)[0];
+  if (half === undefined || half.value !== undefined || cue.start - half.to > 2) return false;
+  const next = tokens[isWord(tokens[cue.end], "which", "it", "cual", "if") ? cue.end + 1 : cue.end];
+  return cue.end <= half.to || next === undefined || next.kind === "mark" || next.kind === "break";
 }
 
 /** Names nothing was claimed for, the longest at each place. */

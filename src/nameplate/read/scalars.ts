@@ -29,10 +29,21 @@ function scalarsAt(rating: RatingName, tokens: readonly Token[], at: number): Sc
     const wrapped = isMark(between, "-") && between?.glued && tokens[next + 1]?.kind === "break";
     if (wrapped) next += 1;
     if (isMark(between, "-", "&", "+", "_", "'") || isWord(between, "and", "y", "n")) next += 1;
-    const fraction = properFraction(tokens, next) ?? vulgarAt(tokens, next);
+    const below = fractionBelow(tokens, at);
+    const fraction = below ?? properFraction(tokens, next) ?? vulgarAt(tokens, next);
     if (fraction) found.push({ end: fraction.end, value: token.value + fraction.value });
   }
   return found;
+}
+
+/** "HP 1" at the end of a line, "1/2" alone on the next. */
+function fractionBelow(tokens: readonly Token[], at: number): Scalar | undefined {
+  const [before, broken] = [tokens[at - 1], tokens[at + 1]];
+  if (broken?.kind !== "break" || broken.blank || before === undefined || before.kind === "break")
+    return undefined;
+  const fraction = properFraction(tokens, at + 2) ?? vulgarAt(tokens, at + 2);
+  const after = fraction && tokens[fraction.end];
+  return after === undefined || after.kind === "break" ? fraction : undefined;
 }
 
 function vulgarAt(tokens: readonly Token[], at: number): Scalar | undefined {

@@ -171,10 +171,12 @@ function offerNumbers(run: string, start: number, cuts: Cuts): void {
       if (isDigit(character)) digits++;
       else lookalikes++;
       if (isDigit(run[at + 1])) continue;
-      const dotted = /^.\..{1,2}$/.test(run.slice(start, at + 1));
+      const dotted =
+        /^.\..{1,2}$/.test(run.slice(start, at + 1)) &&
+        (run.length <= 5 || /\d[^/]{0,4}\/$/.test(run.slice(Math.max(0, start - 7), start)));
       // In `l-1/2` the first one is a letter too.
       const ofFraction = norm === "1" && at === start && /^[-/]/.test(run.slice(at + 1)) && /\d/.test(run);
-      if ((digits > 0 || ofFraction || (dotted && run.length <= 5)) && readDigits(norm))
+      if ((digits > 0 || ofFraction || dotted) && readDigits(norm))
         cuts.offer(
           { kind: "number", start, end: at + 1, norm, lookalikes },
           0.5 + 0.8 * lookalikes + (isDotOfName(run, start, norm) ? 0.3 : 0),

@@ -29,6 +29,22 @@ describe("layouts", () => {
   });
 });
 
+describe("values apart from their names, or close to other figures", () => {
+  test.each([
+    ["HP\nSF\nVOLTS\n\n1\n1.65\n115/230", { hp: 1, serviceFactor: 1.65, volts: [115, 230] }],
+    ["HP 1\n1/2\nVOLTS 115/\n230\nFRAME 56\nY", { hp: 1.5, volts: [115, 230], frame: "56Y" }],
+    // NANP: no area code begins with 0 or 1, so this is no telephone number.
+    ["1hp 115/230 3450 48Y", { hp: 1, volts: [115, 230], rpm: [3450], frame: "48Y" }],
+    [
+      "V 115/230 and A 16.0/8.0 and SFA 18.2/9.1",
+      { volts: [115, 230], amps: [16, 8], serviceFactorAmps: [18.2, 9.1] },
+    ],
+    ["SFA 16.O/B.O", { serviceFactorAmps: [16, 8] }],
+  ])("%s", (text, expected) => {
+    expect(label(text)).toEqual(expected);
+  });
+});
+
 describe("service factor, its amps and its horsepower", () => {
   test.each([
     ["SF 1.1 AMPS 9.6", { serviceFactor: 1.1, amps: [9.6] }],
@@ -73,6 +89,7 @@ describe("model and serial numbers are copied, never interpreted", () => {
   test.each([
     ["model px56y-115", { modelNumbers: ["PX56Y-115"] }],
     ["MODEL S0LB-1O5I HP 1", { modelNumbers: ["S0LB-1O5I"], hp: 1 }],
+    ["Part no. QB-2107-R\nCat. no. 81WX4", { modelNumbers: ["QB-2107-R", "81WX4"] }],
     ["Cat# K-1102 Part# 1081-A Type: SCF", { modelNumbers: ["K-1102", "1081-A", "SCF"] }],
     ["PART 3450-115/230-A", { modelNumbers: ["3450-115/230-A"] }],
     ["serial 22-40318 hp 1", { serialNumber: "22-40318", hp: 1 }],

@@ -31,6 +31,8 @@ describe("a correction leaves the final value", () => {
     ["frame 56J, I mean Y", { frame: "56Y" }],
     ["HP 3/4 (my mistake, HP 1)", { hp: 1 }],
     ["HP 1.5 crossed out and 1.0 written in pen", { hp: 1 }],
+    ["Amps I first thought was 8.9 but with the glasses on it's 9.9", { amps: [9.9] }],
+    ["hp 1 i thought, but its 1.5", { hp: 1.5 }],
   ])("%s", (text, expected) => {
     expect(read(text).nameplate).toEqual(expected);
   });
@@ -66,6 +68,18 @@ describe("what cannot be read is named, with no value", () => {
     ["there's no service factor on the label", ["serviceFactor"]],
   ])("%s", (text, unreadable) => {
     expect(read(text)).toEqual({ nameplate: {}, site: {}, unreadable });
+  });
+});
+
+describe("a doubt is about one value, not about its neighbours", () => {
+  test.each([
+    [
+      "hp 2, sf is 1.1 or 1.2 can't tell which, volts 230",
+      { nameplate: { hp: 2, volts: [230] }, unreadable: ["serviceFactor"] },
+    ],
+    ["los HP no se si es 1 o 1.5, volts 115/230", { nameplate: { volts: [115, 230] }, unreadable: ["hp"] }],
+  ])("%s", (text, expected) => {
+    expect(read(text)).toMatchObject(expected);
   });
 });
 
