@@ -113,6 +113,13 @@ const backward = new Set(
 `),
 );
 
+/** The place after dot leaders, where there are any: "230 ..... V". */
+export function afterLeaders(tokens: readonly Token[], from: number): number {
+  let at = from;
+  while (isMark(tokens[at], ".", "_", "-", "…") && at - from < 40) at += 1;
+  return at - from >= 3 || isMark(tokens[from], "…") ? at : from;
+}
+
 /** The cost of reading a value's name after it, from where the value ends; undefined when too far. */
 export function linkBack(tokens: readonly Token[], end: number, name: Name): number | undefined {
   let cost = 0;

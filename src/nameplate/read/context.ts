@@ -4,7 +4,7 @@ import { type Entity, findEntities } from "./entities.ts";
 import { type Cue, type CueKind, findCues } from "./findCues.ts";
 import type { Name } from "./naming.ts";
 import { Ordered } from "./ordered.ts";
-import type { Token } from "./token.ts";
+import { isWord, type Token } from "./token.ts";
 import { motorsToldApart } from "./whichMotor.ts";
 
 /** One message as the later steps see it: its pieces, its clauses, and what was found in them. */
@@ -85,7 +85,12 @@ export function cueBetween(
   return cuesIn(context, from, to, ...kinds).some(({ end }) => end <= to);
 }
 
-/** True when the sentence ends with a question mark. */
-export function isQuestion({ sentences }: Context, sentence: number): boolean {
-  return sentences[sentence]?.at(-1)?.closing === "?";
+/** True when the sentence ends with a question mark, unless it only wants to hear "yes": "it's single speed, ok?". */
+export function isQuestion({ sentences, tokens }: Context, sentence: number): boolean {
+  const clauses = sentences[sentence] ?? [];
+  const last = clauses.at(-1);
+  if (last?.closing !== "?") return false;
+  const tag =
+    last.end - last.start === 1 && isWord(tokens[last.start], "ok", "okay", "alright", "entendido", "vale");
+  return !(tag && clauses.length > 1);
 }

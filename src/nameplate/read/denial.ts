@@ -51,6 +51,9 @@ export function isDenied(context: Context, claim: Standing): boolean {
 function takesBack(context: Context, cue: Cue, claim: Standing): boolean {
   const { tokens, stated } = context;
   if (isMark(tokens[cue.start - 1], "?")) return true;
+  // "keyed shaft no threads"
+  if (isWord(tokens[claim.start], "threads", "thread", "keyway", "key", "slot", "bolts", "rosca", "cuna"))
+    return false;
   const before = stated.before(cue.start, 1)[0];
   if (!before || before.end < cue.start - 1 || tokens[cue.start - 1]?.kind === "mark") return false;
   return before.rating === claim.rating || before.rating === "breakerAmps";

@@ -1,6 +1,7 @@
+import type { RatingName } from "../vocabulary.ts";
 import type { Standing } from "./candidate.ts";
 import { type Context, cuesOf } from "./context.ts";
-import { lacksPart, offeredBefore, offersAnother } from "./hedges.ts";
+import { lacksPart, offeredBefore, offersAnother, ofWhatMatters } from "./hedges.ts";
 import { Ordered } from "./ordered.ts";
 import { isMark, isWord } from "./token.ts";
 import { listRatings } from "./values.ts";
@@ -8,6 +9,9 @@ import { listRatings } from "./values.ts";
 /** Phrases that stand before the value they cast doubt on; the others stand after it. */
 const leading =
   /^(?:either|start|begin|end(?:s|ing) |empie|termin|looks like either|no se si|not sure (?:if|which)|dont know (?:if|which)|cant tell (?:if|which))/;
+
+/** Ratings written with a letter. */
+const lettered = new Set<RatingName>(["frame", "insulationClass", "kvaCode", "modelNumbers", "serialNumber"]);
 
 /** At the end of a clause these stand after the value: "1.1 or 1.2, can't tell which". */
 const trailing = /which$/;
@@ -37,6 +41,7 @@ export function halved(context: Context, claims: readonly Standing[]): Standing[
       !tokens.slice(cue.end, cue.end + 12).some((token) => isWord(token, "or", "o"))
     )
       continue;
+    if (ofWhatMatters(context, cue)) continue;
     const closes = letter === undefined || letter.kind === "mark" || letter.kind === "break";
     if (leading.test(cue.phrase) && !(closes && trailing.test(cue.phrase))) {
       const following = near.filter((claim) => claim.end > cue.start);
@@ -45,7 +50,8 @@ export function halved(context: Context, claims: readonly Standing[]): Standing[
       const last = near.filter((claim) => claim.start < cue.start && cue.start - claim.end < 6).at(-1);
       const next = near.find((claim) => claim.start >= cue.end && claim.start - cue.end < 8);
       if (last) half.add(last);
-      else if (next && /digit|letter/.test(cue.phrase)) half.add(next);
+      else if (next && /digit/.test(cue.phrase)) half.add(next);
+      else if (next && /letter/.test(cue.phrase) && lettered.has(next.rating)) half.add(next);
     }
   }
   for (const [index, claim] of claims.entries()) {

@@ -1,5 +1,6 @@
 import type { Standing } from "./candidate.ts";
 import type { Context } from "./context.ts";
+import type { Cue } from "./findCues.ts";
 import { parseSpecial } from "./special.ts";
 import { isMark, isWord } from "./token.ts";
 import { parseValue } from "./values.ts";
@@ -98,3 +99,21 @@ export function lacksPart({ tokens }: Context, claim: Standing): boolean {
 }
 
 const unsaid = ["something", "somethin", "blank", "blah", "algo"];
+
+/** "not sure which of these matter", "don't know what you need": nothing is said of the label. */
+export function ofWhatMatters({ tokens }: Context, cue: Cue): boolean {
+  const asks = isWord(tokens[cue.end], "what", "which", "how", "if", "of") || /which$|what$/.test(cue.phrase);
+  const verbs = [
+    "matter",
+    "matters",
+    "need",
+    "want",
+    "mean",
+    "means",
+    "important",
+    "helps",
+    "useful",
+    "important",
+  ];
+  return asks && tokens.slice(cue.end, cue.end + 6).some((token) => isWord(token, ...verbs));
+}

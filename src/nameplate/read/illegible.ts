@@ -1,6 +1,7 @@
 import type { Standing } from "./candidate.ts";
 import { type Context, cuesIn, cuesOf } from "./context.ts";
 import type { Cue } from "./findCues.ts";
+import { ofWhatMatters } from "./hedges.ts";
 import type { Name } from "./naming.ts";
 import { Ordered } from "./ordered.ts";
 import type { Owner } from "./owner.ts";
@@ -9,6 +10,8 @@ import { isMark, isWord, type Token } from "./token.ts";
 /** Cues whose object follows them: "can't read the SF"; of the others the subject stands before. */
 const takesObject =
   /read|see|find|make|tell|know|sure|have|say|list|show|get|ve|veo|lee|leer|idea|clue|tiene|trae|dice|encuentro|missing|falta|aparece|viene|hay|stain|cover|borr/;
+/** "unreadable", "not legible": said of what stands before, whatever verb is in it. */
+const adjective = /[ai]bles?$/;
 const joints = [
   "and",
   "or",
@@ -43,7 +46,7 @@ export function illegible(context: Context, owners: readonly Owner[], claims: Or
   const found = new Set<Name>();
   const claimed = (from: number, to: number) => claims.within(from, to).length > 0;
   for (const cue of cuesOf(context, "illegible", "partial", "negator")) {
-    if (ofHalfRead(context, cue, claims)) continue;
+    if (ofHalfRead(context, cue, claims) || ofWhatMatters(context, cue)) continue;
     const near = ordered
       .within(cue.start - reach, cue.end + reach)
       .filter((name) => sentenceAt[name.start] === sentenceAt[cue.start]);
@@ -66,7 +69,8 @@ export function illegible(context: Context, owners: readonly Owner[], claims: Or
       const last = spoken.before(cue.start, 1)[0];
       if (last && (sentenceAt[cue.start] ?? 0) - (sentenceAt[last.start] ?? 0) === 1) found.add(last);
     }
-    const [first, second] = takesObject.test(cue.phrase) ? [after, before] : [before, after];
+    const objectFollows = takesObject.test(cue.phrase) && !adjective.test(cue.phrase);
+    const [first, second] = objectFollows ? [after, before] : [before, after];
     // "el modelo no se ve y la serie tampoco": the same is said of both.
     const alike = second.length > 0 && sharesFate(context, cue);
     for (const name of first.length > 0 && !alike ? first : [...first, ...second]) found.add(name);
@@ -97,6 +101,9 @@ function freeNames(context: Context, owners: readonly Owner[], claims: readonly 
       !taken.has(at) &&
       (owners[at] === "label" || owners[at] === "asked") &&
       (namesRating(tokens, longest) ||
+        cuesIn(context, at - 6, at, "illegible").some(
+          ({ end, phrase }) => end === at && phrase === "says nothing",
+        ) ||
         (isWord(tokens[at - 1], "a", "an", "any", "un", "una") &&
           cuesIn(context, at - 4, at - 1, "illegible").some(({ end }) => end === at - 1)) ||
         (!isLetter(tokens, longest) &&
@@ -126,7 +133,11 @@ function justAsked({ tokens, sentenceAt }: Context, cue: Cue, spoken: Ordered<Na
 
 function sharesFate({ tokens, sentenceAt }: Context, cue: Cue): boolean {
   for (let at = cue.end; at < cue.end + 8 && sentenceAt[at] === sentenceAt[cue.start]; at++)
-    if (isWord(tokens[at], "tampoco", "neither", "nor", "ditto")) return true;
+    if (
+      isWord(tokens[at], "tampoco", "neither", "nor", "ditto", "same", "igual", "tambien") ||
+      (isWord(tokens[at], "so") && isWord(tokens[at + 1], "is", "are", "was", "were"))
+    )
+      return true;
   return false;
 }
 

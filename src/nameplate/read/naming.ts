@@ -72,12 +72,17 @@ export function isLabelWord(word: string): boolean {
 /** Every name in the text, by the token it starts at; overlapping ones side by side for the judge. */
 export function findNames(tokens: readonly Token[]): Name[][] {
   const found: Name[][] = tokens.map(() => []);
+  const endings = new Set<number>();
   for (let at = 0; at < tokens.length; at++) {
     for (const match of book.matchesAt(tokens, at)) {
       for (const { rating, phrase } of match.found) {
         // "variable speed" names no rpm.
         if (phrase === "speed" && isWord(tokens[match.start - 1], "variable")) continue;
+        // "the service factor part": a portion of the label.
+        const portion = match.end === match.start + 1 && isWord(tokens[match.start], "part", "line", "field");
+        if (portion && endings.has(match.start)) continue;
         const words = tokens.slice(match.start, match.end);
+        endings.add(match.end);
         const upper = words.every((token) => token.kind !== "word" || token.upper);
         found[at]?.push({ rating, start: match.start, end: match.end, weak: weakNames.has(phrase), upper });
       }

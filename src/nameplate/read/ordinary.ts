@@ -32,7 +32,9 @@ export const tradeWords: ReadonlySet<string> = new Set(
 
 /** Words of the place, mended only from letters exchanged or written by ear. */
 export const placeWords: ReadonlySet<string> = new Set(
-  "hours hour daily pole poles double outlet panel circuit fuse horas voltage heater currents".split(" "),
+  "empty blank hours hour daily pole poles double outlet panel circuit fuse horas voltage heater currents".split(
+    " ",
+  ),
 );
 
 export function isTradeWord(word: string): boolean {

@@ -51,7 +51,11 @@ export function otherFigures(tokens: readonly Token[]): Candidate[] {
       aside(at, at + 2, 5);
     // "there's 2 amps numbers", "two voltages listed: …"
     const several = token.value === 2 || token.value === 3;
-    if (several && isWord(previous, "theres", "are", "lists", "hay", "shows", "gives")) {
+    if (
+      several &&
+      !tokens[at + 1]?.glued &&
+      isWord(previous, "theres", "are", "lists", "hay", "shows", "gives")
+    ) {
       const counted = isWord(tokens[at + 1], "amp", "amps", "volt", "volts", "voltages", "rpm", "rpms", "hp");
       const after = tokens[at + 2];
       if (

@@ -1,7 +1,7 @@
 import type { RatingName } from "../vocabulary.ts";
 import { isArticle, isJoint, looksLikeCurrent, maybeArticle, oneOfMany } from "./article.ts";
 import type { Candidate, Claim } from "./candidate.ts";
-import { linkBack, linksAfter, unitFollows } from "./connect.ts";
+import { afterLeaders, linkBack, linksAfter, unitFollows } from "./connect.ts";
 import type { Name } from "./naming.ts";
 import type { Parsed } from "./parsed.ts";
 import { parseSpecial } from "./special.ts";
@@ -96,11 +96,13 @@ export function namedAfter(tokens: readonly Token[], names: readonly (readonly N
     for (const rating of (kind === "code" ? codes : spelledBefore).filter(near))
       for (const parsed of valuesOf(rating, tokens, at, undefined, 0)) {
         if (parsed.united) candidates.push(candidate(rating, at, parsed, at, 2.6 + parsed.fit));
-        for (let next = parsed.end; next <= Math.min(parsed.end + 5, tokens.length - 1); next++)
+        const led = afterLeaders(tokens, parsed.end);
+        for (let next = led; next <= Math.min(led + 5, tokens.length - 1); next++)
           for (const name of names[next] ?? []) {
             if (name.rating !== rating || isJoint(tokens, name)) continue;
-            const cost = linkBack(tokens, parsed.end, name);
-            if (cost === undefined) continue;
+            const way = linkBack(tokens, led, name);
+            if (way === undefined) continue;
+            const cost = led > parsed.end ? way + 0.3 : way;
             const glued = tokens[name.start]?.glued && next === parsed.end ? 0.5 : 0;
             const score =
               2 +

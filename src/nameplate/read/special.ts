@@ -25,7 +25,8 @@ const keys = /^(?:key|keys|keyed|keyway|slot|cuna|cunero|chaveta)$/;
 /** "Shaft end: external thread". */
 function parseShaft(tokens: readonly Token[], at: number): Parsed[] {
   const token = tokens[at];
-  if (token?.kind !== "word") return [];
+  // "keyed shaft no threads"
+  if (token?.kind !== "word" || isWord(tokens[at - 1], "no", "not", "without", "sin")) return [];
   if (threads.test(token.norm)) return [{ end: at + 1, value: "threaded", fit: 1.5 }];
   return keys.test(token.norm) ? [{ end: at + 1, value: "keyed", fit: 1.5 }] : [];
 }
@@ -43,7 +44,11 @@ function parseLetter(rating: RatingName, tokens: readonly Token[], at: number, c
   // "B's" and "A/C" are no letters of a label; the quotation mark after 'CL B' is none of it.
   const joined = isMark(tokens[at + 1], "/") || (isMark(tokens[at + 1], "'") && tokens[at + 2]?.glued);
   if (joined && tokens[at + 1]?.glued) return [];
+  // "class B insulation. I measured": the pronoun.
+  const after = tokens[at + 1];
+  if (letter === "I" && after?.kind === "word" && !after.upper) return [];
   const known = (rating === "kvaCode" ? codeLetters : insulationLetters).includes(letter);
+  if (!known && cost > 0.5) return [];
   return [{ end: at + 1, value: letter, fit: (known ? 1.6 : -0.4) + (token.upper ? 0.4 : 0) }];
 }
 

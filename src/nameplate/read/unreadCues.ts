@@ -3,12 +3,23 @@ import { isMark, isWord, type Token } from "./token.ts";
 
 /** Ways to say that something cannot be read which are built from parts, so that no list could hold them all. */
 export function unreadCue(tokens: readonly Token[], at: number): Cue | undefined {
-  const end = noSeLee(tokens, at) ?? cannotRead(tokens, at) ?? eaten(tokens, at) ?? allBut(tokens, at);
+  const end =
+    noSeLee(tokens, at) ??
+    cannotRead(tokens, at) ??
+    eaten(tokens, at) ??
+    allBut(tokens, at) ??
+    nothingSays(tokens, at);
   const bare = end === undefined ? notSo(tokens, at) : undefined;
   if (bare !== undefined) return { kind: "illegible", start: at, end: bare, phrase: "isnt" };
   return end === undefined
     ? undefined
-    : { kind: "illegible", start: at, end, phrase: isWord(tokens[at], "no") ? "no se lee" : "cant read" };
+    : { kind: "illegible", start: at, end, phrase: phraseOf(tokens, at, end) };
+}
+
+/** A listed phrase that has its object on the same side. */
+function phraseOf(tokens: readonly Token[], at: number, end: number): string {
+  if (isWord(tokens[at], "nothing", "nowhere", "nada", "none") && end > at + 1) return "says nothing";
+  return isWord(tokens[at], "no") ? "no se lee" : "cant read";
 }
 
 const pronouns = ["se", "lo", "la", "los", "las", "le", "les", "me"];
@@ -68,6 +79,18 @@ function eaten(tokens: readonly Token[], at: number): number | undefined {
   const taken = tokens[verb];
   if (taken?.kind !== "word") return undefined;
   return takes.test(taken.norm) || isWord(tokens[verb - 1], "se") ? verb + 1 : undefined;
+}
+
+/** "nothing on it says phase", "nowhere does it give the hz", "nada que diga los amps". */
+function nothingSays(tokens: readonly Token[], at: number): number | undefined {
+  if (!isWord(tokens[at], "nothing", "nowhere", "nada", "none")) return undefined;
+  for (let next = at + 1; next < at + 6; next++) {
+    const token = tokens[next];
+    if (token?.kind !== "word") return undefined;
+    if (/^(?:says|say|shows|show|about|lists|list|gives|give|mentions|mention|diga|dice)$/.test(token.norm))
+      return next + 1;
+  }
+  return undefined;
 }
 
 const reach = 9;

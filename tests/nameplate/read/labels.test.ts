@@ -39,6 +39,8 @@ describe("values apart from their names, or close to other figures", () => {
       "V 115/230 and A 16.0/8.0 and SFA 18.2/9.1",
       { volts: [115, 230], amps: [16, 8], serviceFactorAmps: [18.2, 9.1] },
     ],
+    ["1 1/2 ..... HP\n230 ..... V", { hp: 1.5, volts: [230] }],
+    ["theres 2hp on the tag", { hp: 2 }],
     ["SFA 16.O/B.O", { serviceFactorAmps: [16, 8] }],
   ])("%s", (text, expected) => {
     expect(label(text)).toEqual(expected);
@@ -79,6 +81,9 @@ describe("frame, face, shaft, speeds, phase and letters", () => {
     ["INS CL B CODE L DUTY CONT", { insulationClass: "B", kvaCode: "L", duty: "continuous" }],
     ["CODEK INSF DUTY 60 MIN", { kvaCode: "K", insulationClass: "F", duty: 60 }],
     ["CAP 25 MFD 370 VAC", { capacitorUf: 25 }],
+    ["class B insulation. I measured the pad", { insulationClass: "B" }],
+    ["KEYED SHAFT NO THREADS", { shaft: "keyed" }],
+    ["No es two speed, es single speed, ok?", { speedKind: "single" }],
     ["0.55 kW 0.75 HP", { kw: 0.55, hp: 0.75 }],
   ])("%s", (text, expected) => {
     expect(label(text)).toEqual(expected);

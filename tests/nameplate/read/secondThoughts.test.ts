@@ -66,6 +66,10 @@ describe("what cannot be read is named, with no value", () => {
     ["los voltios no se alcanzan a leer", ["volts"]],
     ["no se ve el factor de servicio", ["serviceFactor"]],
     ["there's no service factor on the label", ["serviceFactor"]],
+    ["hp is unreadable, so is the rpm", ["hp", "rpm"]],
+    ["Nothing on it says phase. No rpm either.", ["phase", "rpm"]],
+    ["the service factor part has peeled off", ["serviceFactor"]],
+    ["THP box is emtpy", ["totalHp"]],
   ])("%s", (text, unreadable) => {
     expect(read(text)).toEqual({ nameplate: {}, site: {}, unreadable });
   });
@@ -76,6 +80,11 @@ describe("a doubt is about one value, not about its neighbours", () => {
     [
       "hp 2, sf is 1.1 or 1.2 can't tell which, volts 230",
       { nameplate: { hp: 2, volts: [230] }, unreadable: ["serviceFactor"] },
+    ],
+    ["the fraim letter is unreadible but its 1hp", { nameplate: { hp: 1 }, unreadable: ["frame"] }],
+    [
+      "Not sure which of these matter so here you go, TYPE QVB, TIME: CONT",
+      { nameplate: { modelNumbers: ["QVB"], duty: "continuous" }, unreadable: [] },
     ],
     ["los HP no se si es 1 o 1.5, volts 115/230", { nameplate: { volts: [115, 230] }, unreadable: ["hp"] }],
   ])("%s", (text, expected) => {
