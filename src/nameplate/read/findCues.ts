@@ -1,5 +1,6 @@
 import { isLabelWord } from "./naming.ts";
 import { PhraseBook } from "./phrases.ts";
+import { namesOwn, othersPronoun } from "./possessors.ts";
 import { isWord, type Token } from "./token.ts";
 import { turnCue } from "./turnCues.ts";
 import { unreadCue } from "./unreadCues.ts";
@@ -60,6 +61,7 @@ for (const [kind, phrases] of listed)
 export function findCues(tokens: readonly Token[]): Cue[] {
   const cues: Cue[] = [];
   const covered = new Map<CueKind, number>();
+  const own = namesOwn(tokens);
   for (let at = 0; at < tokens.length; at++) {
     if (isWord(tokens[at], "one") && isWord(tokens[at + 1], "on") && isWord(tokens[at + 3], "motor"))
       cues.push({ kind: "home", start: at, end: at + 4, phrase: "one on it" });
@@ -77,12 +79,19 @@ export function findCues(tokens: readonly Token[]): Cue[] {
     // "in place of my 1.5 hp"
     if (isWord(tokens[at], "my", "our", "mi") && tokens[at + 1]?.kind === "number")
       cues.push({ kind: "home", start: at, end: at + 1, phrase: "my" });
+    const others = othersPronoun(tokens, at, own);
+    if (others) {
+      cues.push({ kind: "person", start: at, end: others, phrase: "theirs" });
+      covered.set("home", others);
+    }
     const turn = turnCue(tokens, at);
     if (turn) cues.push(turn);
     const unread = unreadCue(tokens, at);
     for (const match of book.matchesAt(tokens, at).reverse())
       for (const { kind, phrase } of match.found) {
         if ((covered.get(kind) ?? -1) > at) continue;
+        // "something you carry": no half of a figure.
+        if (kind === "partial" && phrase === "something" && isWord(tokens[match.end], ...relating)) continue;
         if (kind === "person" && !owns(tokens, match.end, phrase) && !isOwnedBy(tokens, match.start))
           continue;
         covered.set(kind, match.end);
@@ -96,8 +105,10 @@ export function findCues(tokens: readonly Token[]): Cue[] {
   return cues;
 }
 
+const relating = ["you", "i", "we", "they", "that", "to", "like", "else", "similar", "close", "comparable"];
+
 const ofMotor =
-  /^(?:motor|motors|pump|bomba|side|top|back|bottom|end|front|unit|it|this|that|mine|dead|old|burnt|burned|bad|broken|can|body|bell|left|right|other|same|actual|current|real|thing|one|label|plate|sticker|tag|nameplate|pool|line|first|second|last|frame|cover)$/;
+  /^(?:motor|motors|pump|bomba|side|top|back|bottom|end|front|unit|it|this|that|mine|dead|old|burnt|burned|bad|broken|can|body|bell|left|right|other|same|actual|current|real|thing|one|label|plate|sticker|tag|nameplate|pool|line|first|second|last|frame|cover|mi[oa]|nuestr[oa]|mism[oa]|ours)$/;
 
 /** "the sticker on the timer", "the one on the panel door": papers of other things. */
 function paperElsewhere(tokens: readonly Token[], at: number): number | undefined {
@@ -127,11 +138,15 @@ function beforeThis(tokens: readonly Token[], at: number): number | undefined {
 
 const having = new Set(words.havingWords);
 
-/** "el de la vecina", "the one of my neighbor". */
+/** "el de la vecina", "the one of my neighbor", "belongs to the tenant". */
 function isOwnedBy(tokens: readonly Token[], start: number): boolean {
   const article = isWord(tokens[start - 1], "my", "the", "la", "el", "mi", "our", "a", "un");
-  return isWord(tokens[start - (article ? 2 : 1)], "of", "off", "de");
+  const before = start - (article ? 2 : 1);
+  return isWord(tokens[before], "of", "off", "de") || belongs(tokens, before);
 }
+
+const belongs = (tokens: readonly Token[], at: number) =>
+  isWord(tokens[at], "to", "a") && isWord(tokens[at - 1], "belongs", "belong", "pertenece", "pertenecen");
 
 function owns(tokens: readonly Token[], after: number, phrase: string): boolean {
   if (phrase.endsWith("s") && !phrase.endsWith("boss")) return true;

@@ -1,11 +1,13 @@
 import type { MessageReading, Reading, Unreadable } from "../reading.ts";
 import type { RatingName, RatingValue } from "../vocabulary.ts";
 import { answers, type Missing, retitled, unanswered } from "./answers.ts";
+import { backReferences } from "./backReference.ts";
 import type { Candidate, Claim, Standing } from "./candidate.ts";
 import { type Context, contextOf } from "./context.ts";
 import { contrasted, quoted } from "./contrast.ts";
 import { corrected } from "./corrections.ts";
 import { isDenied } from "./denial.ts";
+import { elliptic } from "./ellipsis.ts";
 import { halved } from "./halfRead.ts";
 import { illegible } from "./illegible.ts";
 import { quotedVolts } from "./labelSays.ts";
@@ -50,12 +52,19 @@ export function resolve(
 
   const denied = stated.filter((claim) => isDenied(context, claim));
   const unheard = new Set(denied);
+  const referred = backReferences(context, owners);
+  for (const [{ start, end }, said] of referred)
+    owners.fill(said === "theirs" ? "other" : "label", start, end);
   const isAsked = ({ rating }: Claim) => expecting.includes(rating);
   let standing = stated.filter(
     (claim) =>
-      !unheard.has(claim) && (isAsked(claim) ? counts(owners, claim) : heard(context, owners, claim)),
+      !unheard.has(claim) &&
+      (isAsked(claim) || referred.has(claim) ? counts(owners, claim) : heard(context, owners, claim)),
   );
   standing.push(...measuredSupply(owners, stated, standing));
+  const short = elliptic(context, owners, explained, standing);
+  for (const { start, end } of short) explained.fill(true, start, end);
+  standing = [...standing, ...short];
   standing = renamed(context, restated(context, retract(context, owners, standing)));
   const add = (claims: readonly Claim[]) => {
     for (const claim of claims) {
@@ -177,9 +186,50 @@ const FIGURES = 120;
 function heard(context: Context, owners: readonly Owner[], claim: Standing): boolean {
   const owner = owners[claim.start] ?? "label";
   const byCues = counts(owners, claim);
-  const open = arguable.has(owner) && claim.value !== undefined && context.stated.all.length <= FIGURES;
+  const open =
+    arguable.has(owner) &&
+    !(owner === "neighbour" && isSubject(context, claim)) &&
+    claim.value !== undefined &&
+    context.stated.all.length <= FIGURES;
   return open ? isLabels(context, claim, byCues) : byCues;
 }
+
+/** "hers runs on 115", "and the neighbor's is 1.5, 48Y": from its first word it is said of somebody else. */
+function isSubject({ tokens, clauses, clauseAt, cues }: Context, { start }: Standing): boolean {
+  const own = clauseAt[start] ?? 0;
+  const sentence = clauses[own]?.sentence;
+  for (let index = own; index > own - CLAUSES && clauses[index]?.sentence === sentence; index -= 1) {
+    const { start: first = 0, end = 0 } = clauses[index] ?? {};
+    let at = first;
+    while (isWord(tokens[at], ...beforeSubject)) at += 1;
+    const said = cues.within(at, Math.min(end, start));
+    if (said.some((cue) => cue.kind === "person" && cue.start === at)) return true;
+    if (said.some(({ kind }) => kind === "home")) return false;
+  }
+  return false;
+}
+
+/** So many clauses back the subject of a sentence is looked for. */
+const CLAUSES = 6;
+const beforeSubject = [
+  ...[
+    "and",
+    "but",
+    "also",
+    "while",
+    "y",
+    "pero",
+    "my",
+    "our",
+    "the",
+    "el",
+    "la",
+    "mi",
+    "de",
+    "bomba",
+    "motor",
+  ],
+];
 
 /** Whether a claim is about the label or the place in question, by the owner of its words. */
 function counts(owners: readonly Owner[], claim: Standing): boolean {

@@ -65,7 +65,7 @@ function joined(context: Context, rating: RatingName, claims: readonly Standing[
     const only = isWord(context.tokens[claim.to], "only");
     const turned =
       only || claim.instead || cueBetween(context, whole.end, claim.start, "correction", "retraction");
-    if (turned) whole = claim;
+    if (turned || (rating === "volts" && ofTwoMotors(context, whole, claim))) whole = claim;
     else if (more.every((value) => list.includes(value))) continue;
     else if (list.every((value) => more.includes(value))) whole = claim;
     else if (
@@ -79,6 +79,19 @@ function joined(context: Context, rating: RatingName, claims: readonly Standing[
   }
   return whole;
 }
+
+/** "one says 1 hp 115 V, the other 1.5 hp 230 V": each stands beside a horsepower or frame of its own. */
+function ofTwoMotors({ stated }: Context, first: Standing, second: Standing): boolean {
+  const beside = stated.within(first.start - besideReach, second.end + besideReach);
+  return (["hp", "totalHp", "frame"] as const).some((rating) => {
+    const [one, ...others] = beside.filter((claim) => claim.rating === rating && claim.value !== undefined);
+    const other = others.at(-1);
+    if (!one || !other || same(one.value, other.value)) return false;
+    return one.start < second.start && other.start > first.end;
+  });
+}
+
+const besideReach = 10;
 
 /** Two voltages a few percent apart, said one by one, are two opinions, but for 200 or 208 with 230. */
 function apart(rating: RatingName, first: number, second: number): boolean {

@@ -34,12 +34,17 @@ export function turn(
   // "the neighbor's motor", "the heater's label": the noun goes with the owner before it.
   const placedOn = cued && isWord(tokens[cue.start - 1], "on", "en");
   if (cue.kind === "home" && placedOn && !stays) return "label";
+  // "bigger than my brother's: the label says 2 hp": compared with, he is not spoken of.
+  if (cue.kind === "person" && isCompared(tokens, cue) && !tellsOf(tokens[cue.end])) return "label";
   if (cue.kind === "home")
     return plainNouns.has(cue.phrase) && (cued || stays) && owner !== "label" ? undefined : "label";
   // "the breaker box says 20"
   if (cue.phrase === "box says" && isWord(tokens[cue.start - 1], ...boxes)) return undefined;
   // "the new panel feeds it 240" is about the house.
   if (newOnes.has(cue.phrase) && isWord(tokens[cue.end], ...ofHouse)) return undefined;
+  // "the new one they installed last week": it is the one there is.
+  if (newOnes.has(cue.phrase) && isFitted(tokens.slice(cue.end, Math.min(clause.end, cue.end + 6))))
+    return undefined;
   if (newOnes.has(cue.phrase) && needed(tokens, clause, cue)) return undefined;
   // "12 gauge wire": the unit of a figure, no thing.
   if (cue.kind === "thing" && isUnit(tokens, cue)) return undefined;
@@ -145,6 +150,15 @@ const ofHouse = [
   "line",
 ];
 
+function isFitted(words: readonly Token[]): boolean {
+  const verb = words.findIndex((token) =>
+    isWord(token, "installed", "put", "fitted", "pusieron", "instalaron", "puso"),
+  );
+  return (
+    verb > 0 && words.slice(0, verb).some((token) => isWord(token, "they", "he", "we", "i", "who", "que"))
+  );
+}
+
 /** "need a new motor, 1.5 hp": what is needed is what the label says. */
 function needed(tokens: readonly Token[], clause: Clause, cue: Cue): boolean {
   return tokens
@@ -171,6 +185,15 @@ const takingBack = [
 ];
 
 const articles = ["the", "my", "a", "an", "his", "her", "our", "el", "la", "mi", "its", "their"];
+
+/** "than my sister's", "like the neighbor's" */
+function isCompared(tokens: readonly Token[], cue: Cue): boolean {
+  let at = cue.start - 1;
+  while (isWord(tokens[at], ...articles)) at -= 1;
+  return isWord(tokens[at], "than", "then", "as", "like", "unlike", "que", "como");
+}
+
+const tellsOf = (next: Token | undefined) => next?.kind === "word" || next?.kind === "number";
 
 /** "12 amps is what it was pulling" */
 function saidOfIt(tokens: readonly Token[], cue: Cue): boolean {

@@ -53,6 +53,59 @@ describe("only the label of the motor in question counts", () => {
   });
 
   test.each([
+    [
+      "My sister's pump takes 12 amps, ours 7.4. Also ours is 230 and hers runs on 115.",
+      { amps: [7.4], volts: [230] },
+    ],
+    ["neighbor has a 2hp 56J, mine is only 3/4 and 48Y", { hp: 0.75, frame: "48Y" }],
+    [
+      "The listing shows 1.5 hp, 230 volts, 9.6 amps. Mine has 1.5, 208-230 and 9.2",
+      { hp: 1.5, volts: [208, 230], amps: [9.2] },
+    ],
+    ["La bomba de mi hermana es de 115, la nuestra 230 y 9.8 amperes", { volts: [230], amps: [9.8] }],
+    [
+      "El de mi compadre jala 12 amperes, el mío 8.4. El de él es 115, el mío 230",
+      { amps: [8.4], volts: [230] },
+    ],
+    ["My neighbor's is a 2 hp. Mine is 15 years old", {}],
+  ])("what one's own is compared with names its figures: %s", (text, expected) => {
+    expect(read(text).nameplate).toEqual(expected);
+  });
+
+  test.each([
+    [
+      "What do you charge for a 1.5 hp 48Y motor at 230 volts? That is what's on mine now.",
+      { hp: 1.5, frame: "48Y", volts: [230] },
+    ],
+    ["Do you have a 3/4 hp, 48Y? The one I took off is exactly that.", { hp: 0.75, frame: "48Y" }],
+    [
+      "¿Cuánto cuesta uno de 1.5 hp, 56J, 230 volts? Es el que tengo puesto ahora.",
+      { hp: 1.5, frame: "56J", volts: [230] },
+    ],
+    ["¿Tienen uno de 1 HP 115/230? Así dice la placa de la mía.", { hp: 1, volts: [115, 230] }],
+    ["His says 1 hp 115/230 56J and so does mine", { hp: 1, volts: [115, 230], frame: "56J" }],
+    ["Is 10.4 amps something you carry? Copied that straight off my label.", { amps: [10.4] }],
+    ["I'd rather have 2 hp than the 1 hp I have now", { hp: 1 }],
+    ["What do you charge for a 1.5 hp 48Y motor? That is what my neighbor has.", {}],
+    ["How much is a 2 hp 56Y? That's not what's on mine.", {}],
+    ["I saw a 2 hp 56Y online. This is what I have: 1 hp", { hp: 1 }],
+    ["The garage compressor is 2 HP, 120 V. That's the one that quit.", {}],
+  ])("what follows says whose the figures were: %s", (text, expected) => {
+    expect(read(text).nameplate).toEqual(expected);
+  });
+
+  test.each([
+    ["My pump: 1 hp, 115 V, 56J. Her pump: 1.5 hp, 230 V, 56Y.", { hp: 1, volts: [115], frame: "56J" }],
+    ["Ours 48Y, theirs 56Y.", { frame: "48Y" }],
+    ["The 1.5 hp is mine, the 2 hp belongs to the tenant", { hp: 1.5 }],
+    ["Mine is bigger than my brother-in-law's 1 hp: the label says 2 hp", { hp: 2 }],
+    ["My husband wrote it down, his label is 1.5 hp", { hp: 1.5 }],
+    ["one says 1 hp 115v, the other 1.5 hp 230v. the second was on the pump", { hp: 1.5, volts: [230] }],
+  ])("two motors keep their figures apart: %s", (text, expected) => {
+    expect(read(text).nameplate).toEqual(expected);
+  });
+
+  test.each([
     "is 56Y the same as 48Y?",
     "how many amps does a 1.5 hp motor usually pull at 230 volts?",
     "what does 1.65 service factor even mean",

@@ -6,7 +6,7 @@ export const homeCues: readonly string[] = list(`
   motor, pump motor, dead one, dead motor, the dead, current one, current motor, current dead, bad one,
   burnt one, burned up one, broken one, broke one, one that died, one that just died, one that quit, one i
   need, one in question, label, nameplate, name plate, plate, tag, sticker, data plate, rating plate, motor
-  plate, mio, mia, el mio, la mia, etiqueta, placa, mi motor, el motor, este, este motor, one im asking
+  plate, mio, mia, el mio, la mia, el nuestro, la nuestra, etiqueta, placa, mi motor, el motor, este, este motor, one im asking
   about, one i care about, one that went out, one that burned, one that failed, failed one, this thing, old
   one says, the pool one, main pump, its now, one to replace, one im replacing, one i am replacing, el
   muerto, el quemado, el que se quemo, el que murio, el malo, the bad, one acting up, it wrong, wrong
@@ -44,8 +44,11 @@ export const otherPeople: readonly string[] = list(`
   law, brother in laws, sister, sisters, dad, dads, father, mother, mom, moms, uncle, uncles, cousin,
   cousins, coworker, coworkers, guy next door, people next door, lady next door, folks next door, guy down
   the street, guy across the street, my son, our son, his son, sons, daughter, parents, inlaws, in laws, boss, landlord, tenant,
-  neighbor across, vecino, vecina, vecinos, amigo, primo, hermano, cunado, suegro, compadre, tio, jefe, next
-  door, hoa, clubhouse, community pool, previous owners
+  neighbor across, vecino, vecina, vecinos, amigo, primo, hermano, cunado, suegro, compadre, tio, jefe,
+  hermana, prima, cunada, suegra, suegros, comadre, tia, amiga, jefa, padre, abuelo, abuela, sobrino, sobrina, yerno,
+  nuera, padrino, inquilino, inquilina, grandpa, grandma, grandfather, grandmother, aunt, aunts, nephew, niece,
+  sister in law, mother in law, father in law, stepdad, roommate, renter, renters, tenants,
+  next door, hoa, clubhouse, community pool, previous owners
 `);
 
 /** Such a person becomes the owner of a figure with one of these words. */

@@ -1,0 +1,56 @@
+import { isMark, isWord, type Token } from "./token.ts";
+
+/** Who shares the customer's pool: what he or she owns is the customer's too. */
+const household =
+  /^(?:husband|hubby|wife|wifey|spouse|partner|fiancee?|girlfriend|boyfriend|esposo|esposa|marido|mujer|senora|viejo)$/;
+/** So many tokens before a possessive somebody of the household may be named. */
+const reach = 14;
+
+const nouns = ["pump", "motor", "one", "unit", "setup", "bomba"];
+const papers = ["label", "plate", "tag", "sticker", "nameplate", "placa", "etiqueta"];
+const verbs =
+  /^(?:is|are|was|has|had|says|said|reads|shows|takes|draws|pulls|runs|uses|needs|came|comes|only|just|got|does|es|era|dice|tiene|trae|jala|usa|lleva|marca|solo)$/;
+
+/** The token after a pronoun that stands for a motor of somebody else: "hers", "his is", "el de ella", "your motor". */
+export function othersPronoun(tokens: readonly Token[], at: number, contrasted: boolean): number | undefined {
+  const token = tokens[at];
+  if (token?.kind !== "word") return undefined;
+  const next = tokens[at + 1];
+  if (isWord(token, "hers", "theirs")) return at + 1;
+  if (isWord(token, "yours") && speaks(next)) return at + 1;
+  if (isWord(token, "his", "her", "their", "your")) {
+    if (ofHousehold(tokens, at)) return undefined;
+    if (isWord(token, "his") && speaks(next)) return at + 1;
+    const owned = isWord(next, ...nouns) || (!isWord(token, "her") && isWord(next, ...papers));
+    return contrasted && owned ? at + 2 : undefined;
+  }
+  if (!isWord(token, "el", "la", "los", "las")) return undefined;
+  if (isWord(next, "suyo", "suya", "tuyo", "tuya") && speaks(tokens[at + 2])) return at + 2;
+  const pronoun = isWord(next, "de") && isWord(tokens[at + 2], "el", "ella", "ellos", "ellas", "ustedes");
+  return pronoun && speaks(tokens[at + 3]) && !ofHousehold(tokens, at) ? at + 3 : undefined;
+}
+
+/** What comes next tells something of it. */
+function speaks(next: Token | undefined): boolean {
+  if (next?.kind === "word") return verbs.test(next.norm);
+  return next?.kind === "number" || isMark(next, ":", ",");
+}
+
+function ofHousehold(tokens: readonly Token[], at: number): boolean {
+  return tokens
+    .slice(Math.max(0, at - reach), at)
+    .some((token) => token.kind === "word" && household.test(token.norm));
+}
+
+/** The message speaks of its writer's own things, so that "her pump" is set against them. */
+export function namesOwn(tokens: readonly Token[]): boolean {
+  return tokens.some((token) => isWord(token, "my", "mine", "mines", "our", "ours"));
+}
+
+const own =
+  /^(?:(?:el |la |lo )?(?:mi[oa]|nuestr[oa])|mines?|ours|this ones?|my|mi motor|(?:my|our|this) motor|(?:dead|bad|burnt|broken|current) (?:one|motor)|(?:el|la) que tengo|one (?:i have|ive got|that (?:died|quit|failed)))$/;
+
+/** A phrase that points at the writer's own motor itself, not at its label: "ours", "el mío", "this one". */
+export function isOwnPronoun(phrase: string): boolean {
+  return own.test(phrase);
+}
