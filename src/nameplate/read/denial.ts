@@ -30,6 +30,8 @@ export function isDenied(context: Context, claim: Standing): boolean {
   if (isMark(tokens[claim.to], "?") && isWord(tokens[claim.to + 1], "no", "nope", "nah")) return true;
   return cuesIn(context, claim.start - 10, claim.start, "negator").some((cue) => {
     if (cue.end > claim.start || claim.start - cue.end > 6) return false;
+    // "don't forget the 1.25 SF"
+    if (cue.phrase === "forget" && isWord(tokens[cue.start - 1], "dont", "not", "cant")) return false;
     // "no sé si es 1 o 1.5" doubts, it does not deny.
     if (cuesIn(context, cue.start, cue.start + 1, "partial").length > 0) return false;
     if (

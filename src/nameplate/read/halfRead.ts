@@ -1,6 +1,6 @@
 import type { RatingName } from "../vocabulary.ts";
 import type { Standing } from "./candidate.ts";
-import { type Context, cuesOf } from "./context.ts";
+import { type Context, cuesIn, cuesOf } from "./context.ts";
 import { lacksPart, offeredBefore, offersAnother, ofWhatMatters } from "./hedges.ts";
 import { Ordered } from "./ordered.ts";
 import { isMark, isWord } from "./token.ts";
@@ -79,6 +79,8 @@ export function halved(context: Context, claims: readonly Standing[]): Standing[
       offersAnother(context, claim) ||
       offeredBefore(context, claim) ||
       hesitates(context, claim) ||
+      undecided(context, claim) ||
+      trailsOff(context, claim) ||
       lacksPart(context, claim) ||
       lacksLetter(context, claim)
     )
@@ -95,6 +97,52 @@ function lacksLetter({ tokens }: Context, claim: Standing): boolean {
     isMark(token, "?") ||
     isWord(token, "cant", "cannot", "gone", "missing", "worn", "unreadable", "no", "dont", "faded");
   return letter >= 0 && after.slice(0, letter + 3).some(unseen);
+}
+
+/** "es 115 o 230, no distingo", "115 or 230 can't tell": two values, and the writer cannot say which. */
+function undecided(context: Context, claim: Standing): boolean {
+  const { tokens } = context;
+  const offered = tokens.slice(claim.start, claim.end).some((token) => isWord(token, "or", "o"));
+  if (!offered) return false;
+  return cuesIn(context, claim.to, claim.to + 4, "illegible").some(({ start, end }) => {
+    const after = tokens[end];
+    const which = isWord(after, "which", "cual", "it", "what");
+    const ends =
+      after === undefined || after.kind === "break" || (after.kind === "mark" && !isMark(after, ":"));
+    return (ends || which) && tokens.slice(claim.to, start).every((token) => token.kind !== "number");
+  });
+}
+
+const wholes = [
+  "everything",
+  "rest",
+  "all",
+  "label",
+  "plate",
+  "sticker",
+  "demas",
+  "todo",
+  "resto",
+  "others",
+  "other",
+];
+
+/** "74-2 then it's scraped", "1 y luego está borrado": after what is told the figure goes on, unread. */
+function trailsOff(context: Context, claim: Standing): boolean {
+  const { tokens } = context;
+  let at = claim.to;
+  while (isMark(tokens[at], ",", "-", ".", "…") || isWord(tokens[at], "and", "but", "y", "pero")) at += 1;
+  if (at - claim.to > 4 || !isWord(tokens[at], "then", "luego", "despues")) return false;
+  return cuesIn(context, at + 1, at + 5, "illegible", "partial").some(({ start }) =>
+    tokens
+      .slice(at + 1, start)
+      .every(
+        (token) =>
+          token.kind === "word" &&
+          !isWord(token, ...wholes) &&
+          !context.names[tokens.indexOf(token, at)]?.length,
+      ),
+  );
 }
 
 /** "could be 7.2 or 7.7": two values joined by "or" that cannot both stand on one label. */

@@ -1,3 +1,4 @@
+import { followsOne, namelyAfter, sharesFate } from "./alike.ts";
 import type { Standing } from "./candidate.ts";
 import { type Context, cuesIn, cuesOf } from "./context.ts";
 import type { Cue } from "./findCues.ts";
@@ -5,33 +6,8 @@ import { ofWhatMatters } from "./hedges.ts";
 import type { Name } from "./naming.ts";
 import { Ordered } from "./ordered.ts";
 import type { Owner } from "./owner.ts";
+import { joins, joints, saidOf, takesObject } from "./spokenOf.ts";
 import { isMark, isWord, type Token } from "./token.ts";
-
-/** Cues whose object follows them: "can't read the SF"; of the others the subject stands before. */
-const takesObject =
-  /read|see|find|make|tell|know|sure|have|say|list|show|get|ve|veo|lee|leer|idea|clue|tiene|trae|dice|encuentro|missing|falta|aparece|viene|hay|stain|cover|borr/;
-/** "unreadable", "not legible": said of what stands before, whatever verb is in it. */
-const adjective = /[ai]bles?$/;
-const joints = [
-  "and",
-  "or",
-  "y",
-  "o",
-  "the",
-  "ni",
-  "nor",
-  "el",
-  "la",
-  "los",
-  "las",
-  "any",
-  "that",
-  "a",
-  "an",
-  "de",
-  "lo",
-  "plain",
-];
 
 /** How many tokens away a rating may be named that cannot be read. */
 const reach = 40;
@@ -59,7 +35,7 @@ export function illegible(context: Context, owners: readonly Owner[], claims: Or
       // "amps, not volts" tells two ratings apart; "but not the volts" says they cannot be read.
       if (cue.phrase === "not" && !isWord(context.tokens[cue.end], "the", "a", "any")) continue;
       for (const name of after)
-        if (!parts.has(name.rating) && reaches(context, cue.end, name, after, /no$/.test(cue.phrase)))
+        if (!isPart(context.tokens, name) && reaches(context, cue.end, name, after, /no$/.test(cue.phrase)))
           found.add(name);
       continue;
     }
@@ -68,14 +44,13 @@ export function illegible(context: Context, owners: readonly Owner[], claims: Or
     else if (near.length === 0 && meansLastNamed(context, cue)) {
       const last = spoken.before(cue.start, 1)[0];
       if (last && (sentenceAt[cue.start] ?? 0) - (sentenceAt[last.start] ?? 0) === 1) found.add(last);
-    }
-    const objectFollows = takesObject.test(cue.phrase) && !adjective.test(cue.phrase);
-    const [first, second] = objectFollows ? [after, before] : [before, after];
-    // "el modelo no se ve y la serie tampoco": the same is said of both.
-    const alike = second.length > 0 && sharesFate(context, cue);
-    for (const name of first.length > 0 && !alike ? first : [...first, ...second]) found.add(name);
+    } else if (near.length === 0) for (const name of namelyAfter(context, cue, ordered)) found.add(name);
+    for (const name of saidOf(context, cue, before, after)) found.add(name);
   }
   for (const name of free) if (leftBlank(context.tokens, name)) found.add(name);
+  for (const name of free)
+    if (!found.has(name) && sharesFate(context, name) && followsOne(context, name, ordered, found, claims))
+      found.add(name);
   return [...found];
 }
 
@@ -101,14 +76,10 @@ function freeNames(context: Context, owners: readonly Owner[], claims: readonly 
       !taken.has(at) &&
       (owners[at] === "label" || owners[at] === "asked") &&
       (namesRating(tokens, longest) ||
-        cuesIn(context, at - 6, at, "illegible").some(
-          ({ end, phrase }) => end === at && phrase === "says nothing",
-        ) ||
-        (isWord(tokens[at - 1], "a", "an", "any", "un", "una") &&
-          cuesIn(context, at - 4, at - 1, "illegible").some(({ end }) => end === at - 1)) ||
+        isObject(context, longest) ||
         (!isLetter(tokens, longest) &&
           cuesIn(context, longest.end, longest.end + 2, "illegible").length > 0) ||
-        (last && joins(tokens, last, longest)))
+        (last && !isLetter(tokens, longest) && joins(tokens, last, longest)))
     )
       free.push(longest);
     at = longest.end - 1;
@@ -131,39 +102,41 @@ function justAsked({ tokens, sentenceAt }: Context, cue: Cue, spoken: Ordered<Na
   return (sentenceAt[cue.start] ?? 0) - (sentenceAt[name.start] ?? 0) === 1 ? name : undefined;
 }
 
-function sharesFate({ tokens, sentenceAt }: Context, cue: Cue): boolean {
-  for (let at = cue.end; at < cue.end + 8 && sentenceAt[at] === sentenceAt[cue.start]; at++)
-    if (
-      isWord(tokens[at], "tampoco", "neither", "nor", "ditto", "same", "igual", "tambien") ||
-      (isWord(tokens[at], "so") && isWord(tokens[at + 1], "is", "are", "was", "were"))
-    )
-      return true;
-  return false;
-}
-
 /** An everyday word names a rating here only with an article, in capitals, or before a colon. */
 function namesRating(tokens: readonly Token[], name: Name): boolean {
   if (!name.weak) return true;
+  // "the part of the label that is left"
+  const everyday = name.end === name.start + 1 && isWord(tokens[name.start], "part", "parte", "time", "cap");
   const [after, next] = [tokens[name.end], tokens[name.end + 1]];
-  const labelled = isMark(after, ":", "=") || (isMark(after, "?", "-", "_") && isMark(next, "?", "-", "_"));
+  const labelled =
+    isMark(after, ":", "=", "(") || (isMark(after, "?", "-", "_") && isMark(next, "?", "-", "_"));
   if (isLetter(tokens, name)) return labelled && name.upper;
-  return labelled || name.upper || isWord(tokens[name.start - 1], "the", "el", "la", "my", "lo", "los");
+  return (
+    labelled ||
+    name.upper ||
+    (!everyday && isWord(tokens[name.start - 1], "the", "el", "la", "my", "lo", "los"))
+  );
 }
 
 /** "no capacitor" says there is none, not that it cannot be read. */
-const parts = new Set(["capacitorUf", "flange", "shaft"]);
+const isPart = (tokens: readonly Token[], { rating, start }: Name) =>
+  rating === "flange" ||
+  rating === "shaft" ||
+  (rating === "capacitorUf" && isWord(tokens[start], "cap", "capacitor", "condensador", "run", "start"));
 
 const isLetter = (tokens: readonly Token[], name: Name) =>
   name.end === name.start + 1 && tokens[name.start]?.norm.length === 1;
 
-/** "hertz and phase": the everyday word goes with the name before it. */
-function joins(tokens: readonly Token[], first: Name, second: Name): boolean {
-  if (isLetter(tokens, second)) return false;
-  const between = tokens.slice(first.end, second.start);
-  return (
-    between.length > 0 &&
-    between.length <= 3 &&
-    between.every((token) => isMark(token, ",", "/", "&") || isWord(token, ...joints))
+/** "couldn't find phase", "nothing on it says a code": what cannot be read stands right after. */
+function isObject(context: Context, name: Name): boolean {
+  const { tokens } = context;
+  if (isLetter(tokens, name)) return false;
+  const at = isWord(tokens[name.start - 1], "a", "an", "any", "un", "una") ? name.start - 1 : name.start;
+  return cuesIn(context, at - 5, at, "illegible", "negator").some(
+    ({ end, phrase }) =>
+      end === at &&
+      phrase !== "not" &&
+      (at < name.start || /^(?:nothing on it says|says nothing)$/.test(phrase) || takesObject.test(phrase)),
   );
 }
 

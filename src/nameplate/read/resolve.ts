@@ -1,12 +1,14 @@
 import type { MessageReading, Reading, Unreadable } from "../reading.ts";
 import type { RatingName, RatingValue } from "../vocabulary.ts";
 import { answers, type Missing, retitled, unanswered } from "./answers.ts";
+import { standsOnLabel } from "./asking.ts";
 import { backReferences } from "./backReference.ts";
 import type { Candidate, Claim, Standing } from "./candidate.ts";
 import { type Context, contextOf } from "./context.ts";
 import { contrasted, quoted } from "./contrast.ts";
 import { corrected } from "./corrections.ts";
 import { isDenied } from "./denial.ts";
+import { decided } from "./dispute.ts";
 import { elliptic } from "./ellipsis.ts";
 import { halved } from "./halfRead.ts";
 import { illegible } from "./illegible.ts";
@@ -65,6 +67,7 @@ export function resolve(
   const short = elliptic(context, owners, explained, standing);
   for (const { start, end } of short) explained.fill(true, start, end);
   standing = [...standing, ...short];
+  standing = decided(context, stated, standing);
   standing = renamed(context, restated(context, retract(context, owners, standing)));
   const add = (claims: readonly Claim[]) => {
     for (const claim of claims) {
@@ -186,6 +189,8 @@ const FIGURES = 120;
 function heard(context: Context, owners: readonly Owner[], claim: Standing): boolean {
   const owner = owners[claim.start] ?? "label";
   const byCues = counts(owners, claim);
+  // "What does SF 1.35 mean? It's on my label."
+  if (byCues && standsOnLabel(context, (context.sentenceAt[claim.start] ?? 0) + 1)) return true;
   const open =
     arguable.has(owner) &&
     !(owner === "neighbour" && isSubject(context, claim)) &&

@@ -70,6 +70,10 @@ export function turn(
   const insists = /^(?:i said|i told|told you|like i said|dije|yo dije)$/.test(cue.phrase);
   if (insists && !tokens.slice(clause.start, clause.end + 6).some((token) => isWord(token, ...takingBack)))
     return undefined;
+  // "painted over by the previous owner": who did it, not whose it is.
+  const by = isWord(tokens[cue.start - 1], "by", "por") ? cue.start - 1 : cue.start - 2;
+  const doer = isWord(tokens[by], "by", "por") && (cue.kind === "earlier" || cue.kind === "person");
+  if (doer && cuesIn(context, by - 5, by, "illegible").length > 0) return undefined;
   // "call me if you need me" supposes no motor.
   const figures = tokens.slice(cue.end, clause.end).some(({ kind }) => kind === "number" || kind === "code");
   if (cue.kind === "wish" && /^if /.test(cue.phrase) && !figures) return undefined;

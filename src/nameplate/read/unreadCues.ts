@@ -3,6 +3,8 @@ import { isMark, isWord, type Token } from "./token.ts";
 
 /** Ways to say that something cannot be read which are built from parts, so that no list could hold them all. */
 export function unreadCue(tokens: readonly Token[], at: number): Cue | undefined {
+  const damage = coloured(tokens, at) ?? onlyDamage(tokens, at) ?? hiddenBy(tokens, at);
+  if (damage !== undefined) return { kind: "illegible", start: at, end: damage, phrase: "worn" };
   const end =
     noSeLee(tokens, at) ??
     cannotRead(tokens, at) ??
@@ -19,18 +21,22 @@ export function unreadCue(tokens: readonly Token[], at: number): Cue | undefined
 /** A listed phrase that has its object on the same side. */
 function phraseOf(tokens: readonly Token[], at: number, end: number): string {
   if (isWord(tokens[at], "nothing", "nowhere", "nada", "none") && end > at + 1) return "says nothing";
-  return isWord(tokens[at], "no") ? "no se lee" : "cant read";
+  return isWord(tokens[at], ...denials) ? "no se lee" : "cant read";
 }
 
 const pronouns = ["se", "lo", "la", "los", "las", "le", "les", "me"];
+const denials = ["no", "tampoco", "ni", "nunca"];
 const spanishModals =
   /^(?:alcanza|alcanzan|alcanzo|puede|pueden|puedo|pude|podemos|logra|logran|logro|pudo|deja|dejan|ha|ven|ve)$/;
 const spanishVerbs =
   /^(?:leer|leerlo|leerla|leerlos|lee|leen|leo|ver|verlo|verla|ve|ven|veo|vemos|distingue|distinguen|distinguir|distingo|nota|notan|aprecia|aprecian|entiende|entienden|entiendo|encuentra|encuentro|mira|miran|miro)$/;
+/** What a label does, or a rating on it: denied, the rating is not there. */
+const spanishShowing =
+  /^(?:viene|vienen|aparece|aparecen|trae|traen|dice|dicen|sale|salen|hay|muestra|muestran|indica|indican|figura|figuran|existe|existen|tiene)$/;
 
 /** "no se alcanzan a leer", "ya no lo puedo ver": a verb of reading denied. */
 function noSeLee(tokens: readonly Token[], at: number): number | undefined {
-  if (!isWord(tokens[at], "no")) return undefined;
+  if (!isWord(tokens[at], ...denials)) return undefined;
   let end = at + 1;
   while (end < at + 3 && isWord(tokens[end], ...pronouns)) end += 1;
   const modal = tokens[end];
@@ -40,7 +46,59 @@ function noSeLee(tokens: readonly Token[], at: number): number | undefined {
     if (verb?.kind === "word" && spanishVerbs.test(verb.norm)) return tokens.indexOf(verb, next) + 1;
   }
   const verb = tokens[end];
-  return verb?.kind === "word" && spanishVerbs.test(verb.norm) ? end + 1 : undefined;
+  if (verb?.kind !== "word") return undefined;
+  const showing = end === at + 1 && !isWord(tokens[at], "no") && spanishShowing.test(verb.norm);
+  return showing || spanishVerbs.test(verb.norm) ? end + 1 : undefined;
+}
+
+const treated =
+  /^(?:burnt|burned|bleached|painted|turned|gone|went|washed|faded|baked|cooked|sunburnt|rubbed|sanded|ground|pintado|pintada|pintados|pintadas|quemado|quemada|quemados|quemadas)$/;
+const spoilt =
+  /^(?:white|black|brown|yellow|blank|pale|clean|green|gray|grey|silver|over|mush|illegible|blanco|blanca|negro|negra|blancos|blancas|negros|negras)$/;
+
+/** "burnt white", "painted black", "gone blank": what became of the print. */
+function coloured(tokens: readonly Token[], at: number): number | undefined {
+  const [how, what] = [tokens[at], tokens[at + 1]];
+  if (how?.kind !== "word" || !treated.test(how.norm)) return undefined;
+  const end = isWord(what, "all", "completely", "totally", "totalmente", "plain", "solid") ? at + 2 : at + 1;
+  const colour = tokens[end];
+  return colour?.kind === "word" && spoilt.test(colour.norm) ? end + 1 : undefined;
+}
+
+const scars =
+  /^(?:scratch|scratches|smear|smears|smudge|smudges|blob|blobs|glob|blur|blurs|mush|gouge|gouges|hole|holes|dent|dents|stain|stains|scrape|scrapes|crust|rust|corrosion|white|blank|paint|glue|gunk|grime|dirt|nothing|spots|mancha|manchas|raya|rayas|rayon|rayones|hoyo|hueco|oxido|pintura|blanco|nada|metal|marks)$/;
+
+/** "there's just a scratch", "nothing but rust", "puro óxido": damage where a figure should be. */
+function onlyDamage(tokens: readonly Token[], at: number): number | undefined {
+  if (isWord(tokens[at], "mush", "blurry", "blurred", "gibberish")) return at + 1;
+  const but = isWord(tokens[at], "nothing") && isWord(tokens[at + 1], "but");
+  const left =
+    isWord(tokens[at], "nothing", "none", "nada") && isWord(tokens[at + 1], "left", "queda", "quedo");
+  if (left) return at + 2;
+  const opens =
+    but ||
+    isWord(tokens[at], "just", "only", "all", "mostly", "basically", "pure", "puro", "pura", "solo", "puros");
+  if (!opens) return undefined;
+  let end = at + (but ? 2 : 1);
+  if (isWord(tokens[end], "a", "an", "some", "big", "un", "una", "hay")) end += 1;
+  if (isWord(tokens[end], "big", "white", "black", "bare", "deep", "long", "shiny")) end += 1;
+  const scar = tokens[end];
+  return scar?.kind === "word" && scars.test(scar.norm) ? end + 1 : undefined;
+}
+
+const covers =
+  /^(?:paint|tape|strap|bracket|clamp|glue|silicone|caulk|gunk|grime|dirt|rust|sticker|crud|goop|tar|epoxy|sealant|mud|calcium|scale|pintura|cinta|abrazadera|silicon|oxido|mugre|sarro|grasa|tierra|calcomania)$/;
+
+/** "hidden behind the strap", "under a coat of paint", "debajo de la pintura". */
+function hiddenBy(tokens: readonly Token[], at: number): number | undefined {
+  if (!isWord(tokens[at], "under", "underneath", "beneath", "behind", "debajo", "detras", "bajo"))
+    return undefined;
+  for (let end = at + 1; end < at + 6; end++) {
+    const token = tokens[end];
+    if (token?.kind !== "word") return undefined;
+    if (covers.test(token.norm)) return end + 1;
+  }
+  return undefined;
 }
 
 const cannot = /^(?:cant|cannot|couldnt|wont|hardly|barely|unable|never)$/;

@@ -25,5 +25,5 @@ export const negators: readonly string[] = list(`
   nothing on it says, nothing says, nothing about, nothing for, no mention of, no sign of, nada de, nada sobre, nowhere says, nowhere does it say, not, isnt, is not, aint, wasnt, was
   not, arent, no es, no son, no, never said, no era, forget, rather than, instead of, doesnt say, does not
   say, dont say, it doesnt say, didnt say, didnt mean, en vez de, en lugar de, there is no, theres no, nope
-  not, nor, ni, without
+  not, nor, neither, ni, without
 `);

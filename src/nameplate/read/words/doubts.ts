@@ -8,7 +8,7 @@ export const partialPhrases: readonly string[] = list(`
   if, dont know which, or maybe, and a blob, blob, smudge, algo, y algo, empieza con, termina en, no se si,
   o quizas, o tal vez, puede ser, first digit, last digit, middle digit, second digit, digit, digits, half
   of the number, might be a, blank something, whatever, first letter, last letter, letter is, no distingo
-  si, half the number, part of the number, cut off, looks like either, luego una letra, una letra, empiezan
+  si, half the number, part of the number, cut off, looks like either, luego una letra, una letra, luego nada, despues nada, y ya nada, y nada mas, empiezan
   con, terminan en, no se cual, no le puedo decir
 `);
 
@@ -31,7 +31,7 @@ export const illegiblePhrases: readonly string[] = list(`
   got hit, unclear, not clear, not visible, isnt visible, invisible, obscured, damaged, destroyed, melted,
   chewed, no se ve, no se lee, no se puede leer, no se ven, no se leen, no puedo leer, no puedo ver, no lo
   veo, no veo, no lo puedo leer, no se alcanza a leer, no se alcanza a ver, no alcanzo a leer, no alcanzo a
-  ver, borrado, borrada, borrados, borradas, se borro, se borraron, ilegible, ilegibles, falta, faltan, no
+  ver, borrado, borrada, borrados, borradas, se borro, se borraron, se perdio, se perdieron, se le perdio, se despinto, se despintaron, se desgasto, se desgastaron, se cayo, se cayeron, se rayo, se rayaron, se raspo, se rasparon, se rompio, se rompieron, ilegible, ilegibles, falta, faltan, no
   aparece, no aparecen, no viene, no tiene, no dice, no encuentro, gastado, gastada, despintado, despintada,
   oxidado, oxidada, not able to read, wont read, cant get, cant decipher, dont have, havent got, cant quite
   read, can't quite make out, cant quite make out, barely legible, under rust, sunburned, sun burned,
