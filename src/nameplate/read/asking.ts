@@ -84,25 +84,7 @@ export function asksGenerally(context: Context, clause: Clause): boolean {
   // "Could it be 2.2? That's what it says."
   const next = context.sentences[clause.sentence + 1]?.[0];
   if (next && isWord(tokens[next.start], "thats") && isWord(tokens[next.start + 1], "what")) return false;
-  if (ratings.size > 0 && standsOnLabel(context, clause.sentence + 1)) return false;
   return isQuestion(context, clause.sentence) || general;
-}
-
-const papers = [
-  ...["label", "plate", "sticker", "tag", "nameplate", "motor", "mine", "placa", "etiqueta", "mio", "mia"],
-];
-
-/** "What does SF 1.35 mean? It's on my label.": the next sentence says where the figure stands. */
-export function standsOnLabel({ tokens, sentences }: Context, sentence: number): boolean {
-  const clauses = sentences[sentence] ?? [];
-  const words = tokens.slice(clauses[0]?.start ?? 0, clauses.at(-1)?.end ?? 0);
-  const pronoun = isWord(words[0], "it", "its", "thats", "that", "this", "asi", "eso", "lo", "es", "viene");
-  const paper = words.findIndex((token) => isWord(token, ...papers));
-  const placed = words
-    .slice(0, paper + 3)
-    .some((token) => isWord(token, "on", "in", "says", "said", "reads", "dice", "en", "printed", "stamped"));
-  const figures = words.some(({ kind }) => kind === "number" || kind === "code");
-  return pronoun && paper > 0 && paper < 9 && placed && !figures;
 }
 
 /** "Did I write 8.2 amps?" is about what was said, and a correction follows. */

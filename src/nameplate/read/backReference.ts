@@ -124,8 +124,17 @@ function saidOf(context: Context, from: number, to: number, behind: boolean): Sa
   const opens = isWord(words[pronoun], ...pronouns) || (behind && isWord(words[0], ...copulas));
   const relative = opens ? relativeIn(words) : undefined;
   if (relative !== undefined) return saysWho(words.slice(relative));
-  if (isCopied(words)) return "mine";
+  if (isCopied(words) || (opens && isOnMine(words.slice(pronoun)))) return "mine";
   return isSame(words) || isThat(words) ? "mine too" : undefined;
+}
+
+/** "it's on my motor label", "that is printed on mine" */
+function isOnMine(words: readonly Token[]): boolean {
+  const on = words.findIndex((token) => isWord(token, "on", "en"));
+  const noun = isWord(words[on + 2], "motor", "pump") && words[on + 3] ? words[on + 3] : words[on + 2];
+  if (on < 1 || on > 3) return false;
+  if (isWord(words[on + 1], "mine", "ours")) return true;
+  return determiner.test(words[on + 1]?.norm ?? "") && noun?.kind === "word" && paper.test(noun.norm);
 }
 
 /** "the 2 hp belongs to the tenant", "… is hers" */

@@ -1,7 +1,6 @@
 import type { MessageReading, Reading, Unreadable } from "../reading.ts";
 import type { RatingName, RatingValue } from "../vocabulary.ts";
 import { answers, type Missing, retitled, unanswered } from "./answers.ts";
-import { standsOnLabel } from "./asking.ts";
 import { backReferences } from "./backReference.ts";
 import type { Candidate, Claim, Standing } from "./candidate.ts";
 import { type Context, contextOf } from "./context.ts";
@@ -189,8 +188,6 @@ const FIGURES = 120;
 function heard(context: Context, owners: readonly Owner[], claim: Standing): boolean {
   const owner = owners[claim.start] ?? "label";
   const byCues = counts(owners, claim);
-  // "What does SF 1.35 mean? It's on my label."
-  if (byCues && standsOnLabel(context, (context.sentenceAt[claim.start] ?? 0) + 1)) return true;
   const open =
     arguable.has(owner) &&
     !(owner === "neighbour" && isSubject(context, claim)) &&
