@@ -1,6 +1,6 @@
 import type { Name } from "./naming.ts";
 import type { Parsed } from "./parsed.ts";
-import { suits } from "./plausible.ts";
+import { goTogether, suits } from "./plausible.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 
 /** "a" after an ordinary word is the article, not the sign for amps. */
@@ -28,6 +28,15 @@ export function isJoint(tokens: readonly Token[], name: Name): boolean {
     !token.upper &&
     // "llegan 220 a la bomba"
     (tokens[name.end]?.kind === "number" || isWord(tokens[name.end], "la", "el", "los", "las", "mi", "una"))
+  );
+}
+
+/** "amps 9.2 a 8.8": the "a" joins two currents. */
+export function joinsCurrents(tokens: readonly Token[], name: Name): boolean {
+  const [before, after] = [tokens[name.start - 1], tokens[name.end]];
+  if (!isJoint(tokens, name) || name.end > name.start + 1) return false;
+  return (
+    before?.kind === "number" && after?.kind === "number" && goTogether("amps", before.value, after.value)
   );
 }
 

@@ -83,6 +83,7 @@ function fill(
     if (index === 0 && run.length >= 3 && tokens[at]?.kind === "break") at += 1;
     while (
       between(tokens[at]) ||
+      (index === 0 && tokens[at]?.kind === "break") ||
       isMark(tokens[at], '"', "=", "(", ")", ">") ||
       isWord(tokens[at], "are", "is", "son", "es", "were")
     ) {

@@ -71,6 +71,14 @@ export function parseList(rating: RatingName, tokens: readonly Token[], at: numb
   return parsed;
 }
 
+/** The second of two voltages under the first, on a line of its own; a figure near the first corrects it. */
+function halfBelow(tokens: readonly Token[], above: number, at: number): boolean {
+  const [first, second, after] = [tokens[above], tokens[at], tokens[at + 1]];
+  if (first?.kind !== "number" || second?.kind !== "number") return false;
+  const ratio = first.value / second.value;
+  return (ratio > 1.5 || ratio < 1 / 1.5) && (after === undefined || after.kind === "break");
+}
+
 function takeFrom(
   rating: RatingName,
   token: NumberToken,
@@ -127,7 +135,7 @@ function jointAfter(
       firm = true;
       cost += isWord(token, "a", "y", "and", "then") ? 0.4 : 0.1;
     } else if (token.kind === "break" && !token.blank)
-      cost += joined || isMark(tokens[here + 1], "/") ? 0.2 : 2;
+      cost += joined || isMark(tokens[here + 1], "/") ? 0.2 : halfBelow(tokens, at - 1, here + 1) ? 0.2 : 2;
     else if (isMark(token, "(", ")", "|")) cost += 0.4;
     else return undefined;
     here += 1;

@@ -18,6 +18,7 @@ export interface Name {
 
 const book = new PhraseBook<{ rating: RatingName; phrase: string }>({ columns: true });
 const longWords = new Set<string>();
+const ratingOfWord = new Map<string, RatingName>();
 {
   const seen = new Set<string>();
   for (const rating of Object.keys(names) as RatingName[]) {
@@ -27,6 +28,7 @@ const longWords = new Set<string>();
       if (seen.has(key)) continue;
       seen.add(key);
       book.add(phrase, { rating, phrase });
+      if (!phrase.includes(" ") && !ratingOfWord.has(phrase)) ratingOfWord.set(phrase, rating);
       for (const word of phrase.split(" "))
         if (word.length >= 4 && /[aeiou]/.test(word) && (!weakNames.has(word) || phrase.includes(" ")))
           longWords.add(word);
@@ -47,12 +49,22 @@ const longWords = new Set<string>();
     longWords.add(word);
 }
 
-const labels = new Spelling(longWords);
+/** Two words for the same rating: `volteo`, `voltios`. */
+const sameRating = (word: string, other: string) =>
+  ratingOfWord.has(word) && ratingOfWord.get(word) === ratingOfWord.get(other);
+const labels = new Spelling(longWords, sameRating);
+/** Short words of the label with a letter left out, next to a figure: `aps 10.6`, `vlt 230`, `cod L`. */
+const clipped = new Map(
+  ["amps", "volt", "code"].flatMap((word) =>
+    [1, 2, 3].map((at) => [word.slice(0, at) + word.slice(at + 1), word] as const),
+  ),
+);
 const trade = new Spelling(tradeWords);
 const guarded = new Set(["type", "code", "class", "time", "part"]);
 /** Everyday words that name a rating are not guessed by ear: "tipe 20 things". */
 const slips = new Slips([
   "rpm",
+  "phase",
   ...[...longWords, ...tradeWords, ...placeWords].filter((word) => word.length >= 4 && !guarded.has(word)),
 ]);
 
@@ -114,7 +126,12 @@ function slipOf(word: string, nearAFigure: boolean): string | undefined {
   if (single !== word && (longWords.has(single) || book.has(single) || isTradeWord(single))) return single;
   const slip = slips.of(word);
   if (slip !== undefined && (nearAFigure || word.length >= 4)) return slip;
-  if (nearAFigure) return labels.likeliest(word) ?? (word.length >= 5 ? trade.likeliest(word, 1) : undefined);
+  const vowels = labels.byConsonants(word);
+  if (vowels !== undefined) return vowels;
+  if (nearAFigure)
+    return (
+      clipped.get(word) ?? labels.likeliest(word) ?? (word.length >= 5 ? trade.likeliest(word, 1) : undefined)
+    );
   if (word.length < 5) return undefined;
   return (
     (word.length >= 6 ? labels.likeliest(word, word.length >= 9 ? 2 : 1) : undefined) ??

@@ -30,12 +30,19 @@ export const unitWords: Partial<Record<RatingName, readonly string[]>> = {
 /** The value of a written number under one rating: where it can mean two, the one that suits. */
 export function numberAs(rating: RatingName, token: NumberToken): number {
   const { value, thousands } = token;
+  // A service factor is said without its point: "one sixty-five", "one four oh".
+  if (rating === "serviceFactor" && token.form === "words" && Number.isInteger(value)) {
+    if (value >= 100 && value < 200) return value / 100;
+    if (value > 10 && value < 20) return value / 10;
+  }
   return thousands !== undefined && suits(rating, thousands) > suits(rating, value) ? thousands : value;
 }
 
 /** The token after the rating's own unit, if it stands here. */
 export function unitAt(rating: RatingName, tokens: readonly Token[], at: number): number {
-  return isWord(tokens[at], ...(unitWords[rating] ?? [])) ? at + 1 : at;
+  // Spanish "9.2 a 8.8 amperios": a lone "a" between two figures is no unit.
+  const joint = isWord(tokens[at], "a") && !tokens[at]?.glued && tokens[at + 1]?.kind === "number";
+  return !joint && isWord(tokens[at], ...(unitWords[rating] ?? [])) ? at + 1 : at;
 }
 
 /** "12½": a whole figure with the sign of a fraction set close to it. */

@@ -1,5 +1,5 @@
 import type { RatingName } from "../vocabulary.ts";
-import { isArticle, isJoint, looksLikeCurrent, maybeArticle, oneOfMany } from "./article.ts";
+import { isArticle, isJoint, joinsCurrents, looksLikeCurrent, maybeArticle, oneOfMany } from "./article.ts";
 import type { Candidate, Claim } from "./candidate.ts";
 import { afterLeaders, linkBack, linksAfter, unitFollows } from "./connect.ts";
 import type { Name } from "./naming.ts";
@@ -33,7 +33,9 @@ export function namedBefore(tokens: readonly Token[], names: readonly (readonly 
   const candidates: Candidate[] = [];
   for (const starting of names)
     for (const name of starting)
-      for (const link of isArticle(tokens, name) ? [] : linksAfter(tokens, names, name))
+      for (const link of isArticle(tokens, name) || joinsCurrents(tokens, name)
+        ? []
+        : linksAfter(tokens, names, name))
         for (const parsed of valuesOf(name.rating, tokens, link.at, name, link.cost)) {
           const direct = link.at === name.end;
           const lower = name.weak && !name.upper && link.cost > -0.1 ? 0.8 : 0;

@@ -17,6 +17,8 @@ function scalarsAt(rating: RatingName, tokens: readonly Token[], at: number): Sc
   const token = tokens[at];
   if (token?.kind !== "number") return [];
   const found: Scalar[] = [{ end: at + 1, value: numberAs(rating, token) }];
+  const dotted = dottedFraction(tokens, at);
+  if (dotted) found.push(dotted);
   const proper = properFraction(tokens, at);
   if (proper) found.push(proper);
   // "12½": the sign set close to a figure goes with it, however large.
@@ -51,6 +53,16 @@ function vulgarAt(tokens: readonly Token[], at: number): Scalar | undefined {
   return token?.kind === "number" && token.form === "fraction" && token.value < 1
     ? { end: at + 1, value: token.value }
     : undefined;
+}
+
+/** "1.1/2" for 1 1/2: no dual rating rises from its first figure to its second. */
+function dottedFraction(tokens: readonly Token[], at: number): Scalar | undefined {
+  const [mixed, slash, under] = [tokens[at], tokens[at + 1], tokens[at + 2]];
+  if (mixed?.kind !== "number" || under?.kind !== "number" || !isMark(slash, "/")) return undefined;
+  const [whole, over] = /^([1-5])[.]([135])$/.exec(mixed.norm)?.slice(1).map(Number) ?? [];
+  const fits = (under.value === 2 || under.value === 4 || under.value === 8) && under.glued;
+  if (whole === undefined || over === undefined || !fits || over >= under.value) return undefined;
+  return under.value > whole ? { end: at + 3, value: whole + over / under.value } : undefined;
 }
 
 const denominators = new Set([2, 3, 4, 5, 6, 8, 10, 12, 16, 20]);

@@ -1,3 +1,4 @@
+import { strayBlanks } from "./scattered.ts";
 import type { Token } from "./token.ts";
 
 /** A text and, for each of its characters, where it stood in the original. */
@@ -8,25 +9,28 @@ export interface Mapped {
 
 const letterSpaced = /^[^\S\n]*(?:[^\s](?:[^\S\n]+|$)){4,}$/u;
 
-/** Lines written with a space after every character (`H P 1 . 5`) drawn together; undefined when there are none. */
+/**
+ * Lines written with a space after every character (`H P 1 . 5`) drawn together, and words and figures with a stray
+ * blank in them (`V OLTS 23 0`); undefined when there are none.
+ */
 export function drawTogether(message: string): Mapped | undefined {
-  const lines = message.split("\n");
-  if (!lines.some((line) => line.length < 200 && letterSpaced.test(line))) return undefined;
+  const dropped = new Set<number>();
+  let offset = 0;
+  for (const line of message.split("\n")) {
+    if (line.length < 200 && letterSpaced.test(line))
+      for (let column = 0; column < line.length; column++) {
+        if (/\s/.test(line[column] ?? "")) dropped.add(offset + column);
+      }
+    else for (const column of strayBlanks(line)) dropped.add(offset + column);
+    offset += line.length + 1;
+  }
+  if (dropped.size === 0) return undefined;
   let text = "";
   const at: number[] = [];
-  let offset = 0;
-  for (const [index, line] of lines.entries()) {
-    const spaced = line.length < 200 && letterSpaced.test(line);
-    for (let column = 0; column < line.length; column++) {
-      if (spaced && /\s/.test(line[column] ?? "")) continue;
-      text += line[column];
-      at.push(offset + column);
-    }
-    if (index < lines.length - 1) {
-      text += "\n";
-      at.push(offset + line.length);
-    }
-    offset += line.length + 1;
+  for (let index = 0; index < message.length; index++) {
+    if (dropped.has(index)) continue;
+    text += message[index];
+    at.push(index);
   }
   return { text, at };
 }

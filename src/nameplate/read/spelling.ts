@@ -56,18 +56,25 @@ export function* swapped(word: string): Iterable<string> {
 export class Slips {
   readonly #bySound = new Map<string, string | undefined>();
   readonly #bySwap = new Map<string, string | undefined>();
+  readonly #bySwappedSound = new Map<string, string | undefined>();
 
   constructor(words: Iterable<string>) {
     for (const word of new Set(words)) {
       const heard = sound(word);
       // Two words that sound alike (phase, fase): the first stands for both.
-      if (!this.#bySound.has(heard)) this.#bySound.set(heard, word);
+      const first = !this.#bySound.has(heard);
+      if (first) this.#bySound.set(heard, word);
       for (const slip of swapped(word)) this.#bySwap.set(slip, this.#bySwap.has(slip) ? undefined : word);
+      if (first && word.length >= 6)
+        for (const slip of swapped(heard))
+          this.#bySwappedSound.set(slip, this.#bySwappedSound.has(slip) ? undefined : word);
     }
   }
 
   of(word: string): string | undefined {
-    return this.#bySwap.get(word) ?? this.#bySound.get(sound(word));
+    const heard = sound(word);
+    const exchanged = () => (word.length >= 6 ? this.#bySwappedSound.get(heard) : undefined);
+    return this.#bySwap.get(word) ?? this.#bySound.get(heard) ?? exchanged();
   }
 }
 
@@ -75,8 +82,11 @@ export class Slips {
 export class Spelling {
   readonly #byFirst = new Map<string, string[]>();
   readonly #byBones = new Map<string, string>();
+  readonly #alike: (word: string, other: string) => boolean;
 
-  constructor(words: Iterable<string>) {
+  /** Of words that mean the `alike` either will do. */
+  constructor(words: Iterable<string>, alike = (_word: string, _other: string) => false) {
+    this.#alike = alike;
     for (const word of words) {
       const bones = consonants(word);
       if (!this.#byBones.has(bones)) this.#byBones.set(bones, word);
@@ -104,11 +114,19 @@ export class Spelling {
         distance === least &&
         best !== undefined &&
         !candidate.startsWith(best) &&
-        !best.startsWith(candidate)
+        !best.startsWith(candidate) &&
+        !this.#alike(best, candidate)
       )
         best = undefined;
     }
     return least <= most ? best : undefined;
+  }
+
+  /** A long word with only its vowels wrong, left out or moved: `therded`, `continuus`. */
+  byConsonants(word: string): string | undefined {
+    const bones = consonants(word);
+    const whole = bones.length >= 5 ? this.#byBones.get(bones) : undefined;
+    return whole !== undefined && whole[0] === word[0] ? whole : undefined;
   }
 
   /** The word written without its vowels: VLTS, HRSPWR, FCTR. */

@@ -15,8 +15,8 @@ import {
 import { isOrdinary } from "./ordinary.ts";
 import { partGlued } from "./runTogether.ts";
 import { fraction, type Said, say, Words } from "./sayNumber.ts";
-import { Slips } from "./spelling.ts";
-import { isWord, type NumberToken, type Token } from "./token.ts";
+import { Slips, Spelling } from "./spelling.ts";
+import { isMark, isWord, type NumberToken, type Token } from "./token.ts";
 
 /** "a horse and a half", "dos caballos y medio": the half comes after the unit. */
 function lateHalf(words: Words, at: number): Said | undefined {
@@ -42,9 +42,40 @@ function asNumberWord(token: Token): Token {
   return norm === undefined ? token : { ...token, norm };
 }
 
+const countWords = new Spelling(["one", "two", "three", "five", "seven", "tres", "tree"]);
+const partWords = new Spelling([...Object.keys(parts), ...Object.keys(halves)]);
+
+/** Misspelled words of a fraction, known by their place: `thre quarters`, `one and a haf`, `three qaurters`. */
+function mendFractions(tokens: readonly Token[]): Token[] {
+  return tokens.map((token, at) => {
+    if (token.kind !== "word" || token.norm.length < 3 || openers.has(token.norm)) return token;
+    if (isLabelWord(token.norm)) return token;
+    const next = wordAt(tokens, isMark(tokens[at + 1], "-") ? at + 2 : at + 1);
+    if (/s$/.test(next) && (parts[next] ?? 0) > 2) {
+      const count = token.norm === "tree" ? "three" : countWords.likeliest(token.norm, 1);
+      return count === undefined ? token : { ...token, norm: count };
+    }
+    if (isOrdinary(token.norm)) return token;
+    let before = isMark(tokens[at - 1], "-") ? at - 2 : at - 1;
+    const joined =
+      joiners.has(wordAt(tokens, before - 1)) && /^(?:a|an|un|una)$/.test(wordAt(tokens, before));
+    if (joined) before -= 1;
+    if (joiners.has(tokens[before]?.norm ?? "")) before -= 1;
+    const counted = tokens[before]?.kind === "number" || units[wordAt(tokens, before)] !== undefined;
+    const and = before < at - 1;
+    const part = counted && (and || token.norm.length >= 6) ? partWords.likeliest(token.norm, 1) : undefined;
+    return part === undefined ? token : { ...token, norm: part };
+  });
+}
+
+const wordAt = (tokens: readonly Token[], at: number) => {
+  const token = tokens[at];
+  return token?.kind === "word" ? token.norm : "";
+};
+
 /** Replaces numbers said in words by number tokens, so that the grammar sees one kind of number. */
 export function hearNumbers(written: readonly Token[]): Token[] {
-  const tokens = partGlued(written).map(asNumberWord);
+  const tokens = mendFractions(partGlued(written).map(asNumberWord));
   const words = new Words(tokens);
   const heard: Token[] = [];
   for (let at = 0; at < tokens.length; ) {
@@ -120,6 +151,9 @@ function isLost(token: Token | undefined): boolean {
   );
 }
 
+/** Names of ratings that may be a plain one. */
+const countedNames = /^(?:hp|ph|horse|horsepower|power|phases?|fases?|caballos?|caballaje)$/;
+
 /** "one", "un" and the like count only before something that is counted. */
 function counts(tokens: readonly Token[], at: number): boolean {
   let next = tokens[at + 1];
@@ -130,7 +164,7 @@ function counts(tokens: readonly Token[], at: number): boolean {
   if (isWord(previous, "digo", "mean") && next?.kind !== "word") return true;
   // "h p one", "hp one sf 1.65", "one slash two"
   const spelled = previous?.norm === "p" && tokens[before - 1]?.norm === "h";
-  const named = spelled || (previous?.kind === "word" && /^(?:hp|ph|horsepower|phase)$/.test(previous.norm));
+  const named = spelled || (previous?.kind === "word" && countedNames.test(previous.norm));
   if (named && (next === undefined || next.kind !== "word" || isLabelWord(next.norm))) return true;
   if (next?.kind === "word" && next.norm === "slash") return true;
   if (next?.kind === "word" && counted.has(next.norm)) return true;

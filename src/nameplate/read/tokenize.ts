@@ -6,7 +6,11 @@ import { isMark, type Token } from "./token.ts";
 /** Cuts a message into typed pieces, in one pass. */
 export function tokenize(message: string): Token[] {
   // A raised dot between figures is a decimal point.
-  const text = message.replace(/(?<=\d)[·•](?=\d)/g, ".").replace(/[⁄∕]/g, "/");
+  const text = message
+    .replace(/(?<=\d)[·•](?=\d)/g, ".")
+    .replace(/[⁄∕]/g, "/")
+    // The S of SF taken for a five: "5F 1.65", "5FA 9.6".
+    .replace(/(?<![\p{L}\d.,/-])5(?=[.]?FA?[.]?[ :=]{1,2}[1lI]?\d?[.,]\d)/gu, "S");
   const tokens: Token[] = [];
   let glued = false;
   let wide = false;

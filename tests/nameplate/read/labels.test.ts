@@ -15,6 +15,13 @@ describe("layouts", () => {
     ["values above their names", "1.5\nHP\n1.1\nSF\n115/230\nVOLTS\n19.2/9.6\nAMPS"],
     ["tabs", "HP\tSF\tV\tA\n1-1/2\t1.10\t115/230\t19.2/9.6"],
     ["a drawn table", "| HP | SF | V | A |\n| 1.5 | 1.1 | 115/230 | 19.2/9.6 |"],
+    ["names above an empty line, values below", "HP\nSF\nVOLTS\nAMPS\n\n1.5\n1.1\n115/230\n19.2/9.6"],
+    ["one voltage above the other", "HP 1.5 SF 1.1\nVOLTS\n115\n230\nAMPS\n19.2\n9.6"],
+    ["numbered lines", "1 - hp is 1.5\n2 - sf is 1.1\n3 - volts 115/230\n4 - amps 19.2/9.6"],
+    [
+      "values before what they are",
+      "1.5 is what it says at hp, sf 1.1, 115/230 is the volts, 19.2/9.6 for amps",
+    ],
     ["values broken over lines", "HP 1.5 SF 1.1 VOLTS 115/\n230 AMPS 19.2/\n9.6"],
     ["letters spaced out", "H P 1 . 5\nS F 1 . 1\nV 1 1 5 / 2 3 0\nA 1 9 . 2 / 9 . 6"],
     ["a table with another column", "asset,hp,sf,volts,amps\nPMP-2,1.5,1.1,115/230,19.2/9.6"],

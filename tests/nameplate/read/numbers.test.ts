@@ -20,6 +20,8 @@ describe("horsepower is written in every way there is (common practice, no sourc
     ["caballo y medio", 1.5],
     ["tres cuartos de caballo", 0.75],
     ["one and 1/2 hp", 1.5],
+    ["horsepower one, that is all", 1],
+    ["HP 1.1/2", 1.5],
     ["l.5 HP", 1.5],
     ["HP I", 1],
     ["1.5/0.25 hp", 1.5],

@@ -80,14 +80,14 @@ export const valuePhrases: readonly (readonly [RatingName, string | number, read
     1,
     list(`
   single phase, 1 phase, single ph, monofasico, monofasica, una fase, 1 fase, una sola fase, 1 sola fase, 1
-  ø, 1 ph, single ø, single fase, single fases, fase unica, single phas, phase single, phases single, ph single, 1 ~
+  ø, 1 ph, single ø, single fase, single fases, fase unica, single phas, mono fasico, mono fasica, mono phase, mono fase, monophase, monofase, phase single, phases single, ph single, 1 ~
 `),
   ],
   [
     "phase",
     3,
     list(`
-  3 phase, three ph, trifasico, trifasica, 3 fases, tres fases, 3 ø, 3 ph, triple phase, triple fase, phase three, phases
+  3 phase, three ph, trifasico, trifasica, 3 fases, tres fases, 3 ø, 3 ph, triple phase, triple fase, tri fasico, tri fasica, tri phase, tri fase, trifase, triphase, phase three, phases
   3, 3 ~
 `),
   ],
