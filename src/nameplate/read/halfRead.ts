@@ -10,6 +10,8 @@ import { listRatings } from "./values.ts";
 const leading =
   /^(?:either|start|begin|end(?:s|ing) |empie|termin|looks like either|no se si|not sure (?:if|which)|dont know (?:if|which)|cant tell (?:if|which))/;
 
+const supposing = /^(?:could be|might be|puede ser|may be)/;
+
 /** Ratings written with a letter. */
 const lettered = new Set<RatingName>(["frame", "insulationClass", "kvaCode", "modelNumbers", "serialNumber"]);
 
@@ -42,6 +44,12 @@ export function halved(context: Context, claims: readonly Standing[]): Standing[
     )
       continue;
     if (ofWhatMatters(context, cue)) continue;
+    // "could be 1.25, could be 1.75"
+    const again = cuesIn(context, cue.start - 7, cue.start, "partial").some(
+      ({ phrase }) => phrase === cue.phrase,
+    );
+    const second = near.find((claim) => claim.start >= cue.end && claim.start - cue.end < 3);
+    if (again && second && supposing.test(cue.phrase)) half.add(second);
     const closes = letter === undefined || letter.kind === "mark" || letter.kind === "break";
     if (leading.test(cue.phrase) && !(closes && trailing.test(cue.phrase))) {
       const following = near.filter((claim) => claim.end > cue.start);

@@ -94,7 +94,10 @@ export function lacksPart({ tokens }: Context, claim: Standing): boolean {
   const before = isMark(tokens[claim.start - 1], "-") ? claim.start - 2 : claim.start - 1;
   const after = isMark(tokens[claim.end], "-") ? claim.end + 1 : claim.end;
   return (
-    isWord(tokens[before], ...unsaid) || (isWord(tokens[after], ...unsaid) && tokens[after]?.glued === true)
+    isWord(tokens[before], ...unsaid) ||
+    // "1 punto y ya no se ve"
+    (isWord(tokens[after], "point", "punto") && tokens[after + 1]?.kind !== "number") ||
+    (isWord(tokens[after], ...unsaid) && tokens[after]?.glued === true)
   );
 }
 

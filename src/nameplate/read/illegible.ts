@@ -107,10 +107,11 @@ function namesRating(tokens: readonly Token[], name: Name): boolean {
   if (!name.weak) return true;
   // "the part of the label that is left"
   const everyday = name.end === name.start + 1 && isWord(tokens[name.start], "part", "parte", "time", "cap");
-  const [after, next] = [tokens[name.end], tokens[name.end + 1]];
+  const [before, after, next] = [tokens[name.start - 1], tokens[name.end], tokens[name.end + 1]];
   const labelled =
     isMark(after, ":", "=", "(") || (isMark(after, "?", "-", "_") && isMark(next, "?", "-", "_"));
-  if (isLetter(tokens, name)) return labelled && name.upper;
+  const opensItem = name.start === 0 || before?.kind === "break" || isMark(before, ",", ";", "/", "|");
+  if (isLetter(tokens, name)) return labelled && (name.upper || (opensItem && !isMark(after, "(")));
   return (
     labelled ||
     name.upper ||

@@ -95,7 +95,8 @@ function ownersBy(context: Context, apart: boolean): Owner[] {
     const announces = isMark(tokens[clause.end - 1], ":");
     const quoting = cuesIn(context, clause.start, clause.end, "earlier").at(-1)?.phrase ?? "";
     if (cued && said.test(quoting)) inherited = "label";
-    else if (cued && figures && isReference(context, clause)) inherited = opening;
+    else if (cued && figures && (isReference(context, clause) || isCompared(context, clause)))
+      inherited = opening;
     else if (cued || entity)
       inherited =
         figures ||
@@ -122,6 +123,17 @@ function isReference(context: Context, clause: Clause): boolean {
   const phrase = cuesIn(context, clause.start, clause.end, "thing").at(-1)?.phrase ?? "";
   return /^(?:ticket|order|account|my order|the order|address|house number|zip|gate code|tracking)/.test(
     phrase,
+  );
+}
+
+/** "It's not 1725 like the website says, it's 3450.": what is only compared with owns nothing that follows. */
+function isCompared({ tokens, cues }: Context, clause: Clause): boolean {
+  const thing = cues.within(clause.start, clause.end).filter(({ kind }) => kind === "thing")[0];
+  if (!thing) return false;
+  const at = isWord(tokens[thing.start - 1], "the", "el", "la", "your") ? thing.start - 2 : thing.start - 1;
+  return (
+    isWord(tokens[at], "like", "as", "unlike", "como") &&
+    cues.within(clause.start, at).some(({ kind }) => kind === "negator")
   );
 }
 

@@ -103,6 +103,23 @@ function isHorseFraction(tokens: readonly Token[], first: number, end: number): 
   );
 }
 
+const reading = [
+  "out",
+  "see",
+  "read",
+  "get",
+  "got",
+  "says",
+  "reads",
+  "shows",
+  "has",
+  "veo",
+  "leo",
+  "ve",
+  "lee",
+  "dice",
+];
+
 /** Between separators, line ends or other figures of the label; not inside a sentence. */
 function standsAlone(
   tokens: readonly Token[],
@@ -113,8 +130,11 @@ function standsAlone(
   const [before, after] = [tokens[first - 1], tokens[last + 1]];
   // "3450 and 230"
   const joined = isWord(before, "and", "y") && explained[first - 2] === true;
+  // "I can make out 230 and 3450"
+  const listed = isWord(after, "and", "y") && explained[last + 2] === true;
   const open = (token: Token | undefined, at: number) =>
     token === undefined ||
+    (listed && (token === after || isWord(token, ...reading))) ||
     (joined && token === before) ||
     token.kind === "break" ||
     isMark(token, ",", ";", "|", "/", "+", "*") ||

@@ -82,6 +82,9 @@ export function turn(
     (home) => isPaper.test(home.phrase) && isWord(tokens[home.start - 2], "per", "to", "on", "from", "by"),
   );
   if (cue.kind === "measured" && perPlate) return undefined;
+  // "I want to say it's a 56Y" guesses.
+  const verb = isWord(tokens[cue.end], "to") ? tokens[cue.end + 1] : tokens[cue.end];
+  if (cue.kind === "wish" && isWord(verb, "say", "decir", "guess")) return undefined;
   // "no puedo leer" asks for nothing.
   if (cue.kind === "wish" && isWord(tokens[cue.start - 1], "no", "not")) return undefined;
   // "The original motor on the pump is 1.5 HP": it is there still.

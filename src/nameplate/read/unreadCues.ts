@@ -1,16 +1,18 @@
+import { agents, damageCue } from "./damage.ts";
 import type { Cue } from "./findCues.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 
 /** Ways to say that something cannot be read which are built from parts, so that no list could hold them all. */
 export function unreadCue(tokens: readonly Token[], at: number): Cue | undefined {
-  const damage = coloured(tokens, at) ?? onlyDamage(tokens, at) ?? hiddenBy(tokens, at);
+  const damage = damageCue(tokens, at);
   if (damage !== undefined) return { kind: "illegible", start: at, end: damage, phrase: "worn" };
   const end =
     noSeLee(tokens, at) ??
     cannotRead(tokens, at) ??
     eaten(tokens, at) ??
     allBut(tokens, at) ??
-    nothingSays(tokens, at);
+    nothingSays(tokens, at) ??
+    hardToRead(tokens, at);
   const bare = end === undefined ? notSo(tokens, at) : undefined;
   if (bare !== undefined) return { kind: "illegible", start: at, end: bare, phrase: "isnt" };
   return end === undefined
@@ -21,6 +23,7 @@ export function unreadCue(tokens: readonly Token[], at: number): Cue | undefined
 /** A listed phrase that has its object on the same side. */
 function phraseOf(tokens: readonly Token[], at: number, end: number): string {
   if (isWord(tokens[at], "nothing", "nowhere", "nada", "none") && end > at + 1) return "says nothing";
+  if (isWord(tokens[at + 1], "to")) return "hard to read";
   return isWord(tokens[at], ...denials) ? "no se lee" : "cant read";
 }
 
@@ -51,56 +54,6 @@ function noSeLee(tokens: readonly Token[], at: number): number | undefined {
   return showing || spanishVerbs.test(verb.norm) ? end + 1 : undefined;
 }
 
-const treated =
-  /^(?:burnt|burned|bleached|painted|turned|gone|went|washed|faded|baked|cooked|sunburnt|rubbed|sanded|ground|pintado|pintada|pintados|pintadas|quemado|quemada|quemados|quemadas)$/;
-const spoilt =
-  /^(?:white|black|brown|yellow|blank|pale|clean|green|gray|grey|silver|over|mush|illegible|blanco|blanca|negro|negra|blancos|blancas|negros|negras)$/;
-
-/** "burnt white", "painted black", "gone blank": what became of the print. */
-function coloured(tokens: readonly Token[], at: number): number | undefined {
-  const [how, what] = [tokens[at], tokens[at + 1]];
-  if (how?.kind !== "word" || !treated.test(how.norm)) return undefined;
-  const end = isWord(what, "all", "completely", "totally", "totalmente", "plain", "solid") ? at + 2 : at + 1;
-  const colour = tokens[end];
-  return colour?.kind === "word" && spoilt.test(colour.norm) ? end + 1 : undefined;
-}
-
-const scars =
-  /^(?:scratch|scratches|smear|smears|smudge|smudges|blob|blobs|glob|blur|blurs|mush|gouge|gouges|hole|holes|dent|dents|stain|stains|scrape|scrapes|crust|rust|corrosion|white|blank|paint|glue|gunk|grime|dirt|nothing|spots|mancha|manchas|raya|rayas|rayon|rayones|hoyo|hueco|oxido|pintura|blanco|nada|metal|marks)$/;
-
-/** "there's just a scratch", "nothing but rust", "puro óxido": damage where a figure should be. */
-function onlyDamage(tokens: readonly Token[], at: number): number | undefined {
-  if (isWord(tokens[at], "mush", "blurry", "blurred", "gibberish")) return at + 1;
-  const but = isWord(tokens[at], "nothing") && isWord(tokens[at + 1], "but");
-  const left =
-    isWord(tokens[at], "nothing", "none", "nada") && isWord(tokens[at + 1], "left", "queda", "quedo");
-  if (left) return at + 2;
-  const opens =
-    but ||
-    isWord(tokens[at], "just", "only", "all", "mostly", "basically", "pure", "puro", "pura", "solo", "puros");
-  if (!opens) return undefined;
-  let end = at + (but ? 2 : 1);
-  if (isWord(tokens[end], "a", "an", "some", "big", "un", "una", "hay")) end += 1;
-  if (isWord(tokens[end], "big", "white", "black", "bare", "deep", "long", "shiny")) end += 1;
-  const scar = tokens[end];
-  return scar?.kind === "word" && scars.test(scar.norm) ? end + 1 : undefined;
-}
-
-const covers =
-  /^(?:paint|tape|strap|bracket|clamp|glue|silicone|caulk|gunk|grime|dirt|rust|sticker|crud|goop|tar|epoxy|sealant|mud|calcium|scale|pintura|cinta|abrazadera|silicon|oxido|mugre|sarro|grasa|tierra|calcomania)$/;
-
-/** "hidden behind the strap", "under a coat of paint", "debajo de la pintura". */
-function hiddenBy(tokens: readonly Token[], at: number): number | undefined {
-  if (!isWord(tokens[at], "under", "underneath", "beneath", "behind", "debajo", "detras", "bajo"))
-    return undefined;
-  for (let end = at + 1; end < at + 6; end++) {
-    const token = tokens[end];
-    if (token?.kind !== "word") return undefined;
-    if (covers.test(token.norm)) return end + 1;
-  }
-  return undefined;
-}
-
 const cannot = /^(?:cant|cannot|couldnt|wont|hardly|barely|unable|never)$/;
 const adverbs =
   /^(?:quite|really|even|exactly|clearly|fully|ever|to|not|just|honestly|seem|seems|hardly|barely|myself|fully|properly|even|possibly|actually|yet)$/;
@@ -123,8 +76,6 @@ function cannotRead(tokens: readonly Token[], at: number): number | undefined {
   return verb?.kind === "word" && reading.test(verb.norm) ? end + 1 : undefined;
 }
 
-const agents =
-  /^(?:sun|rust|weather|corrosion|paint|acid|chlorine|salt|mice|water|grease|sunlight|time|rain|bleach|somebody|someone|sol|oxido|lluvia|pintura|grasa|dirt|mud|moisture)$/;
 const takes =
   /^(?:ate|eaten|got|took|taken|killed|ruined|covers|covered|covering|destroyed|wiped|bleached|hid|hides|hiding|claimed|erased|scratched|se)$/;
 
@@ -149,6 +100,15 @@ function nothingSays(tokens: readonly Token[], at: number): number | undefined {
       return next + 1;
   }
   return undefined;
+}
+
+/** "impossible to see", "tough to make out" */
+function hardToRead(tokens: readonly Token[], at: number): number | undefined {
+  if (!isWord(tokens[at], "hard", "impossible", "tough", "difficult") || !isWord(tokens[at + 1], "to"))
+    return undefined;
+  if (isWord(tokens[at + 2], "make") && isWord(tokens[at + 3], "out")) return at + 4;
+  const verb = tokens[at + 2];
+  return verb?.kind === "word" && reading.test(verb.norm) ? at + 3 : undefined;
 }
 
 const reach = 9;
