@@ -40,12 +40,28 @@ export function arriving({ tokens, clauses }: Context): Claim[] {
     );
     const unit = isWord(tokens[at + 1], "v", "volt", "volts", "voltios", "vac");
     const after = unit ? at + 2 : at + 1;
+    const here =
+      isWord(tokens[after], "here", "aqui", "aca") ||
+      (isWord(tokens[after], "out") && isWord(tokens[after + 1], "here", "there"));
+    if (here && hasOnly(tokens, start, at)) {
+      found.push({ rating: "supplyVolts", value: figure.value, start: at, end: at + 1, score: 1 });
+      continue;
+    }
     const placed = isPlaced(tokens, after, end);
     if (placed ? unit || said : isFed(tokens, start, at, after)) {
       found.push({ rating: "supplyVolts", value: figure.value, start: at, end: at + 1, score: 1 });
     }
   }
   return found;
+}
+
+/** "we only have 115 here" */
+function hasOnly(tokens: readonly Token[], start: number, at: number): boolean {
+  const words = tokens.slice(Math.max(start, at - 5), at);
+  const only = words.some((token) => isWord(token, "only", "just", "solo", "nomas"));
+  return (
+    only && words.some((token) => isWord(token, "have", "got", "ive", "weve", "tengo", "tenemos", "hay"))
+  );
 }
 
 /** "at it", "at the pump's disconnect", "between the two hots", "there". */

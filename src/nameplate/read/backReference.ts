@@ -28,10 +28,53 @@ export function backReferences(context: Context, owners: readonly Owner[]): Read
           found.set(claim, said);
     }
   }
+  for (const clause of context.clauses)
+    for (const claim of alikeNext(context, owners, clause)) found.set(claim, "mine");
   for (const claim of context.stated.all)
     if ((owners[claim.start] === "other" || owners[claim.start] === "asked") && isPointedAt(context, claim))
       found.set(claim, "mine");
   return found;
+}
+
+const alike = [
+  "same",
+  "igual",
+  "identical",
+  "identico",
+  "identica",
+  "like",
+  "match",
+  "matches",
+  "mismo",
+  "misma",
+];
+
+/** "I want the exact same as before: 1 HP, …", "uno igual al que traigo: …": the figures told next are the present ones. */
+function alikeNext(context: Context, owners: readonly Owner[], clause: Clause): readonly Standing[] {
+  const { tokens, stated, sentences } = context;
+  const words = tokens.slice(clause.start, clause.end);
+  const at = words.findIndex((token) => isWord(token, ...alike));
+  const colon = words.findIndex((token) => isMark(token, ":"));
+  if (at < 0 || colon <= at || words.slice(0, colon).some((token) => isWord(token, ...denying))) return [];
+  const end = clause.start + colon;
+  if (
+    stated.within(clause.start, end).length > 0 ||
+    cuesIn(context, clause.start, end, "person", "thing").length > 0
+  )
+    return [];
+  const rest = words.slice(at + 1, colon);
+  const relative = relativeIn(rest);
+  const present =
+    rest.some((token) =>
+      isWord(token, "mine", "ours", "before", "mio", "mia", "now", "existing", "old", "current", "this"),
+    ) ||
+    (relative !== undefined && saysWho(rest.slice(relative)) === "mine") ||
+    (isWord(rest[0], "al") && saysWho(rest) === "mine");
+  if (!present) return [];
+  const until = sentences[clause.sentence]?.at(-1)?.end ?? clause.end;
+  return stated
+    .within(end, until)
+    .filter(({ start }) => owners[start] === "label" || owners[start] === "other");
 }
 
 /** Figures of a compressor stay its own, also when "that's the one that quit"; those of a listing may be the label's too. */
@@ -50,7 +93,7 @@ function isPointedAt({ tokens }: Context, { from, to }: Standing): boolean {
   const article = ["the", "my", "our", "this", "el", "la", "los", "mi"];
   if (!isWord(tokens[from - 1], ...article) && !isWord(tokens[from], ...article)) return false;
   const at = isWord(tokens[to], "that", "which", "que", "motor", "one") ? to + 1 : to;
-  if (isWord(tokens[at], "tengo", "tenemos", "died", "quit", "failed")) return true;
+  if (isWord(tokens[at], "tengo", "traigo", "tenemos", "traemos", "died", "quit", "failed")) return true;
   if (isWord(tokens[at], "i", "we") && isWord(tokens[at + 1], "have", "got", "own")) return true;
   if (isWord(tokens[at], "ive", "weve") && isWord(tokens[at + 1], "got")) return true;
   const now = tokens.slice(at + 1, at + 4).some((token) => isWord(token, "now", "there", "ahora", "puesto"));
@@ -63,6 +106,11 @@ function announces({ tokens, stated, sentences }: Context, from: number, clause:
   const opening = tokens
     .slice(from, from + 2)
     .some((token) => isWord(token, "this", "these", "esto", "este"));
+  if (
+    !opening &&
+    tokens.slice(clause.end, clause.end + 3).some((token) => isWord(token, "along", "plus", "also", "with"))
+  )
+    return false;
   const end = opening ? tokens.length : (sentences[clause.sentence]?.at(-1)?.end ?? clause.end);
   return stated.within(clause.end, end).length > 0;
 }
@@ -82,10 +130,14 @@ function figuresBefore(
   const owner = owners[last.start];
   if (owner === "measured" || owner === "part" || owner === "place") return [];
   const behind = last.start >= clause.start;
+  // "Would 1.5 hp, 230 volts be too much? Those are the numbers on my motor."
+  const inQuestion = (at: number) => isQuestion(context, sentenceAt[at] ?? 0) && owners[at] !== "neighbour";
   const earliest = behind ? listStart(context, clause) : 0;
   return before.filter(
     ({ start }) =>
-      sentenceAt[start] === sentenceAt[last.start] && owners[start] === owner && start >= earliest,
+      sentenceAt[start] === sentenceAt[last.start] &&
+      (owners[start] === owner || inQuestion(start)) &&
+      start >= earliest,
   );
 }
 
@@ -124,17 +176,8 @@ function saidOf(context: Context, from: number, to: number, behind: boolean): Sa
   const opens = isWord(words[pronoun], ...pronouns) || (behind && isWord(words[0], ...copulas));
   const relative = opens ? relativeIn(words) : undefined;
   if (relative !== undefined) return saysWho(words.slice(relative));
-  if (isCopied(words) || (opens && isOnMine(words.slice(pronoun)))) return "mine";
+  if (isCopied(words) || (opens && isOnPaper(words.slice(pronoun + 1)))) return "mine";
   return isSame(words) || isThat(words) ? "mine too" : undefined;
-}
-
-/** "it's on my motor label", "that is printed on mine" */
-function isOnMine(words: readonly Token[]): boolean {
-  const on = words.findIndex((token) => isWord(token, "on", "en"));
-  const noun = isWord(words[on + 2], "motor", "pump") && words[on + 3] ? words[on + 3] : words[on + 2];
-  if (on < 1 || on > 3) return false;
-  if (isWord(words[on + 1], "mine", "ours")) return true;
-  return determiner.test(words[on + 1]?.norm ?? "") && noun?.kind === "word" && paper.test(noun.norm);
 }
 
 /** "the 2 hp belongs to the tenant", "… is hers" */
@@ -171,7 +214,7 @@ const ofOthers =
 const paper =
   /^(?:label|plate|tag|sticker|nameplate|motor|placa|etiqueta|there|here|now|ahora|ahi|alli|puesto|puesta)$/;
 const possesses =
-  /^(?:tengo|tenemos|dice|dicen|trae|tenia|leo|veo|quite|saque|murio|quemo|trono|died|quit|broke|burned|burnt|failed|seized)$/;
+  /^(?:tengo|traigo|tenemos|traemos|dice|dicen|trae|tenia|leo|veo|quite|saque|murio|quemo|trono|died|quit|broke|burned|burnt|failed|seized)$/;
 const determiner = /^(?:my|our|mi|nuestr[oa])$/;
 /** Who fitted a motor left it there. */
 const fitting = /^(?:put|installed|fitted|left|uses?|puso|pusieron|instalo|instalaron|dejo)$/;
@@ -190,6 +233,19 @@ function saysWho(words: readonly Token[]): Said | undefined {
   return subject >= 0 || told ? "mine" : undefined;
 }
 
+/** "Those are the numbers on my motor", "that's off the tag". */
+function isOnPaper(words: readonly Token[]): boolean {
+  const at = words.findIndex((token) => isWord(token, "on", "off", "from", "of", "en", "de"));
+  if (at < 0 || at > 5) return false;
+  let next = at + 1;
+  while (isWord(words[next], ...ownArticles)) next += 1;
+  if (isWord(words[next], "pump", "bomba") && isWord(words[next + 1], ...ownPapers)) return true;
+  return isWord(words[next], ...ownPapers, "motor", "mine", "ours", "mia", "mio");
+}
+
+const ownArticles = ["the", "my", "our", "of", "old", "dead", "la", "el", "mi", "nuestro", "nuestra"];
+const ownPapers = ["label", "plate", "tag", "sticker", "nameplate", "placa", "etiqueta"];
+
 /** "copied that straight off my label", "taken from the plate", "según la placa": where the figures were read. */
 function isCopied(words: readonly Token[]): boolean {
   // "así dice la placa"
@@ -201,8 +257,10 @@ function isCopied(words: readonly Token[]): boolean {
     const per = isWord(token, "per", "segun") && at <= 1;
     let next = at + 1;
     const owned = isWord(words[next], "my", "our", "mi");
-    while (isWord(words[next], "of", "the", "my", "our", "old", "la", "mi", "motor", "dead")) next += 1;
-    const isPaper = isWord(words[next], "label", "plate", "tag", "sticker", "nameplate", "placa", "etiqueta");
+    while (isWord(words[next], ...ownArticles, "motor")) next += 1;
+    const isPaper =
+      isWord(words[next], ...ownPapers) ||
+      (isWord(words[next], "one") && isWord(words[next - 1], "old", "dead"));
     return (copied || per) && (isPaper || (owned && next > at + 1) || isWord(words[next], "mine"));
   });
 }

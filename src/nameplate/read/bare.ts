@@ -41,7 +41,8 @@ export function bare(tokens: readonly Token[]): Candidate[] {
       if (list.length > 1 && list.every((volts) => suits("volts", volts) === 2))
         offer("volts", at, parsed, 1 + 0.2 * list.length);
     }
-    const onlyBeside = isWord(tokens[at - 1], "only", "just", "straight") || isWord(tokens[at + 1], "only");
+    const onlyBeside =
+      isWord(tokens[at - 1], "only", "just", "straight", "both") || isWord(tokens[at + 1], "only");
     if (onlyBeside && [115, 208, 230].includes(token.value))
       offer("volts", at, { end: at + 1, value: [token.value] as RatingValue<RatingName>, fit: 2 }, 0.8);
     const speed =

@@ -40,6 +40,7 @@ export function linksAfter(
   name: Name,
 ): Link[] {
   const links: Link[] = [];
+  const isNumber = name.rating === "modelNumbers" || name.rating === "serialNumber";
   let cost = 0;
   let words = 0;
   for (let at = name.end; at < tokens.length && at - name.end < reach; at++) {
@@ -47,6 +48,7 @@ export function linksAfter(
     if (!token) break;
     links.push({ at, cost });
     if (token.kind === "number" || token.kind === "partial" || token.kind === "code") break;
+    if (isNumber && endsSentence(tokens, at)) break;
     const step = stepCost(token, at === name.end, words);
     if (step === undefined) break;
     if (token.kind === "word") {
@@ -63,6 +65,20 @@ export function linksAfter(
     if (cost > 3) break;
   }
   return links;
+}
+
+/** "They are the same model. Mine has …": a word with a capital begins something else. */
+function endsSentence(tokens: readonly Token[], at: number): boolean {
+  const next = tokens[at + 1];
+  // "Ser. No." is short for one name.
+  const whole = (tokens[at - 1]?.norm.length ?? 0) >= 5;
+  return (
+    whole &&
+    isMark(tokens[at], ".") &&
+    next?.kind === "word" &&
+    !next.glued &&
+    /^[A-Z][a-z]/.test(next.chunk.text)
+  );
 }
 
 function stepCost(token: Token, first: boolean, words: number): number | undefined {

@@ -1,6 +1,6 @@
 import { isLabelWord } from "./naming.ts";
 import { PhraseBook } from "./phrases.ts";
-import { namesOwn, othersPronoun } from "./possessors.ts";
+import { namesOwn, othersPronoun, ownPronoun } from "./possessors.ts";
 import { isWord, type Token } from "./token.ts";
 import { turnCue } from "./turnCues.ts";
 import { unreadCue } from "./unreadCues.ts";
@@ -84,6 +84,8 @@ export function findCues(tokens: readonly Token[]): Cue[] {
       cues.push({ kind: "person", start: at, end: others, phrase: "theirs" });
       covered.set("home", others);
     }
+    const ours = ownPronoun(tokens, at);
+    if (ours) cues.push({ kind: "home", start: at, end: ours, phrase: "nosotros" });
     const turn = turnCue(tokens, at);
     if (turn) cues.push(turn);
     const unread = unreadCue(tokens, at);

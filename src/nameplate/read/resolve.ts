@@ -205,7 +205,8 @@ function isSubject({ tokens, clauses, clauseAt, cues }: Context, { start }: Stan
     let at = first;
     while (isWord(tokens[at], ...beforeSubject)) at += 1;
     const said = cues.within(at, Math.min(end, start));
-    if (said.some((cue) => cue.kind === "person" && cue.start === at)) return true;
+    if (said.some((cue) => cue.kind === "person" && (cue.start === at || cue.phrase === "theirs")))
+      return true;
     if (said.some(({ kind }) => kind === "home")) return false;
   }
   return false;

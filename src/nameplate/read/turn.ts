@@ -36,6 +36,9 @@ export function turn(
   if (cue.kind === "home" && placedOn && !stays) return "label";
   // "bigger than my brother's: the label says 2 hp": compared with, he is not spoken of.
   if (cue.kind === "person" && isCompared(tokens, cue) && !tellsOf(tokens[cue.end])) return "label";
+  // "this motor was my brother's before I got it"
+  const former = isWord(tokens[cue.end], "before", "until", "till") && owner === "label";
+  if (cue.kind === "person" && cued && former) return undefined;
   if (cue.kind === "home")
     return plainNouns.has(cue.phrase) && (cued || stays) && owner !== "label" ? undefined : "label";
   // "the breaker box says 20"

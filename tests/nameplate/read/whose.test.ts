@@ -90,6 +90,13 @@ describe("only the label of the motor in question counts", () => {
     ["How much is a 2 hp 56Y? That's not what's on mine.", {}],
     ["I saw a 2 hp 56Y online. This is what I have: 1 hp", { hp: 1 }],
     ["The garage compressor is 2 HP, 120 V. That's the one that quit.", {}],
+    ["I want the exact same as before: 1 HP, 115/230, 56J", { hp: 1, volts: [115, 230], frame: "56J" }],
+    ["quiero uno igual al que traigo: 2 hp, 230v, 56Y", { hp: 2, volts: [230], frame: "56Y" }],
+    [
+      "Would 1.5 hp, 10 amps, 230 volts be too much? Those are the numbers on my motor.",
+      { hp: 1.5, amps: [10], volts: [230] },
+    ],
+    ["How much for 1.5 hp, 48Y frame? I'm reading it right off the old one.", { hp: 1.5, frame: "48Y" }],
   ])("what follows says whose the figures were: %s", (text, expected) => {
     expect(read(text).nameplate).toEqual(expected);
   });
@@ -99,6 +106,11 @@ describe("only the label of the motor in question counts", () => {
     ["Ours 48Y, theirs 56Y.", { frame: "48Y" }],
     ["The 1.5 hp is mine, the 2 hp belongs to the tenant", { hp: 1.5 }],
     ["Mine is bigger than my brother-in-law's 1 hp: the label says 2 hp", { hp: 2 }],
+    ["Amps on mine: 9.6. Amps on the one you recommend: 10.4.", { amps: [9.6] }],
+    ["Mi suegra tiene una de 1 hp y la de nosotros es de 1.5, 230 voltios", { hp: 1.5, volts: [230] }],
+    ["La bomba anterior era de 1 hp, esta es 1.5 hp 9.6 amps", { hp: 1.5, amps: [9.6] }],
+    ["My pump and my sister's are the same model. Mine has a 1 hp motor, hers 3/4.", { hp: 1 }],
+    ["This motor was my brother's before I got it: 1.5 hp, 56J", { hp: 1.5, frame: "56J" }],
     ["My husband wrote it down, his label is 1.5 hp", { hp: 1.5 }],
     ["one says 1 hp 115v, the other 1.5 hp 230v. the second was on the pump", { hp: 1.5, volts: [230] }],
   ])("two motors keep their figures apart: %s", (text, expected) => {

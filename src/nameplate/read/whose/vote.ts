@@ -1,7 +1,7 @@
 import data from "../../../../intents/owners/weights.json" with { type: "json" };
 import type { Standing } from "../candidate.ts";
 import { type Context, cuesIn } from "../context.ts";
-import { isWord } from "../token.ts";
+import { isMark, isWord } from "../token.ts";
 import { signsOf } from "./signs.ts";
 
 /** What each sign says for (positive) or against (negative) a figure being the label's, as log odds. */
@@ -63,9 +63,13 @@ export function isLabels(context: Context, claim: Standing, byCues: boolean): bo
   return odds > (byCues ? NOT_THE_LABELS : THE_LABELS);
 }
 
-/** "my 20 amp breaker" */
-function isClaimed({ tokens }: Context, { from }: Standing): boolean {
-  return isWord(tokens[from - 1], "my", "our", "mi", "nuestra", "nuestro");
+/** "my 20 amp breaker", "amps on mine: 9.6" */
+function isClaimed(context: Context, { from, start }: Standing): boolean {
+  const { tokens } = context;
+  if (isWord(tokens[from - 1], "my", "our", "mi", "nuestra", "nuestro")) return true;
+  let at = start;
+  while (at > 0 && (isMark(tokens[at - 1], ":") || isWord(tokens[at - 1], "is", "es", "a"))) at -= 1;
+  return isWord(tokens[at - 1], "mine", "ours", "mio", "mia");
 }
 
 /** "15 amp no 20 amp", "not X, it's Y": what is being put right was told of the label before. */
