@@ -176,7 +176,8 @@ function saidOf(context: Context, from: number, to: number, behind: boolean): Sa
   const opens = isWord(words[pronoun], ...pronouns) || (behind && isWord(words[0], ...copulas));
   const relative = opens ? relativeIn(words) : undefined;
   if (relative !== undefined) return saysWho(words.slice(relative));
-  if (isCopied(words) || (opens && isOnPaper(words.slice(pronoun + 1)))) return "mine";
+  if (isCopied(words) || (opens && (isOnPaper(words.slice(pronoun + 1)) || isOurs(words.slice(pronoun + 1)))))
+    return "mine";
   return isSame(words) || isThat(words) ? "mine too" : undefined;
 }
 
@@ -231,6 +232,30 @@ function saysWho(words: readonly Token[]): Said | undefined {
   const somebody = determiner.test(who) && !told;
   if (ofOthers.test(who) || somebody) return norms.some((norm) => fitting.test(norm)) ? undefined : "theirs";
   return subject >= 0 || told ? "mine" : undefined;
+}
+
+/** "That's our setup", "eso es lo mío": nothing but a possessive and what is owned. */
+function isOurs(words: readonly Token[]): boolean {
+  const at = words.findIndex((token) => !isWord(token, ...copulas, "exactly", "lo", "el", "la"));
+  if (isWord(words[at], "mine", "ours", "mio", "mia", "nuestro", "nuestra") && words.length <= at + 2)
+    return true;
+  const owned = isWord(
+    words[at + 1],
+    "setup",
+    "motor",
+    "pump",
+    "one",
+    "situation",
+    "case",
+    "bomba",
+    "equipo",
+    "caso",
+  );
+  return (
+    isWord(words[at], "my", "our", "mi") &&
+    owned &&
+    words.slice(at + 2).every((token) => isWord(token, "now", "here", "exactly", "ahora"))
+  );
 }
 
 /** "Those are the numbers on my motor", "that's off the tag". */
@@ -297,8 +322,25 @@ function isSame(words: readonly Token[]): boolean {
   )
     return true;
   return words.some((token, at) => {
-    if (isWord(token, "too", "tambien", "identical", "igual", "iguales", "likewise", "identica", "identico"))
-      return at >= words.length - 2 || isWord(token, "igual", "identical");
+    if (
+      isWord(
+        token,
+        "too",
+        "tambien",
+        "identical",
+        "igual",
+        "igualito",
+        "igualita",
+        "iguales",
+        "likewise",
+        "identica",
+        "identico",
+      )
+    )
+      return (
+        at >= words.length - 2 ||
+        isWord(token, "igual", "igualito", "igualita", "identical", "identico", "identica")
+      );
     if (!isWord(token, "same", "mismo", "misma", "exactly")) return false;
     const next = words[at + 1];
     return (

@@ -5,7 +5,7 @@ import { isLabelWord } from "./naming.ts";
 import type { Parsed } from "./parsed.ts";
 import { goTogether, suits } from "./plausible.ts";
 import { claim } from "./propose.ts";
-import { isWord, type Token } from "./token.ts";
+import { isMark, isWord, type Token } from "./token.ts";
 import { parseValue } from "./values.ts";
 
 /** Figures nobody in the trade doubts without a word: 115/230, 3450, 56Y. */
@@ -41,9 +41,13 @@ export function bare(tokens: readonly Token[]): Candidate[] {
       if (list.length > 1 && list.every((volts) => suits("volts", volts) === 2))
         offer("volts", at, parsed, 1 + 0.2 * list.length);
     }
+    // "1.5 hp at 230"
+    const atVolts =
+      (isWord(tokens[at - 1], "at", "a") || isMark(tokens[at - 1], "@")) &&
+      isWord(tokens[at - 2], "hp", "horse", "horsepower", "amps", "amp", "caballos", "amperes", "amperios");
     const onlyBeside =
       isWord(tokens[at - 1], "only", "just", "straight", "both") || isWord(tokens[at + 1], "only");
-    if (onlyBeside && [115, 208, 230].includes(token.value))
+    if ((onlyBeside || atVolts) && [115, 208, 230].includes(token.value))
       offer("volts", at, { end: at + 1, value: [token.value] as RatingValue<RatingName>, fit: 2 }, 0.8);
     const speed =
       !isOtherNumber(tokens, at) && (bareSpeeds.has(token.value) || bareSpeeds.has(token.thousands ?? 0));

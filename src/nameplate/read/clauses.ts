@@ -143,8 +143,13 @@ function boundary(tokens: readonly Token[], at: number, subjects: ReadonlySet<nu
   const article = isWord(next, "the", "my", "a", "el", "la", "mi", "on");
   // "on the motor it says 9.8 and on the filter it says 50"
   const placed = isWord(next, "on", "en") && isWord(tokens[at + 2], "the", "my", "el", "la", "mi");
+  // "y la de mi prima es de 115"
+  const ofSomebody = isWord(next, "el", "la") && isWord(tokens[at + 2], "de", "del");
   const opensAnother =
-    subjects.has(at + 1) || (article && subjects.has(at + 2)) || (placed && subjects.has(at + 3));
+    subjects.has(at + 1) ||
+    (article && subjects.has(at + 2)) ||
+    (placed && subjects.has(at + 3)) ||
+    (ofSomebody && (subjects.has(at + 3) || subjects.has(at + 4)));
   return joins && opensAnother ? opening : undefined;
 }
 

@@ -52,7 +52,9 @@ const listed: readonly (readonly [CueKind, readonly string[]])[] = [
 for (const [kind, phrases] of listed)
   for (const phrase of phrases) {
     book.add(phrase, { kind, phrase });
-    // "the heater's label"
+    // "the heater's label", "next door's"
+    if (kind === "person" && !/s$/.test(phrase) && !phrases.includes(`${phrase}s`))
+      book.add(`${phrase}s`, { kind, phrase: `${phrase}s` });
     if (kind === "thing" && !/s$/.test(phrase) && !phrases.includes(`${phrase}s`))
       book.add(`${phrase}s`, { kind, phrase });
   }
@@ -92,6 +94,8 @@ export function findCues(tokens: readonly Token[]): Cue[] {
     for (const match of book.matchesAt(tokens, at).reverse())
       for (const { kind, phrase } of match.found) {
         if ((covered.get(kind) ?? -1) > at) continue;
+        // "I would rather have 1 hp" wishes; it corrects nothing.
+        if (phrase === "rather" && isWord(tokens[at - 1], "would", "id", "wed", "hed")) continue;
         // "something you carry": no half of a figure.
         if (kind === "partial" && phrase === "something" && isWord(tokens[match.end], ...relating)) continue;
         if (kind === "person" && !owns(tokens, match.end, phrase) && !isOwnedBy(tokens, match.start))
@@ -144,6 +148,10 @@ const having = new Set(words.havingWords);
 function isOwnedBy(tokens: readonly Token[], start: number): boolean {
   const article = isWord(tokens[start - 1], "my", "the", "la", "el", "mi", "our", "a", "un");
   const before = start - (article ? 2 : 1);
+  // "got it off a friend": where it came from.
+  const came = tokens.slice(Math.max(0, before - 3), before);
+  if (isWord(tokens[before], "of", "off") && came.some((token) => isWord(token, "got", "bought", "it")))
+    return false;
   return isWord(tokens[before], "of", "off", "de") || belongs(tokens, before);
 }
 

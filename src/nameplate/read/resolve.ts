@@ -62,6 +62,7 @@ export function resolve(
       !unheard.has(claim) &&
       (isAsked(claim) || referred.has(claim) ? counts(owners, claim) : heard(context, owners, claim)),
   );
+  standing = standing.filter((claim) => !outspoken(owners, claim, standing));
   standing.push(...measuredSupply(owners, stated, standing));
   const short = elliptic(context, owners, explained, standing);
   for (const { start, end } of short) explained.fill(true, start, end);
@@ -195,6 +196,21 @@ function heard(context: Context, owners: readonly Owner[], claim: Standing): boo
     context.stated.all.length <= FIGURES;
   return open ? isLabels(context, claim, byCues) : byCues;
 }
+
+/** Of two values one of which only the words around it give to the label, the cues' one counts. */
+function outspoken(owners: readonly Owner[], claim: Standing, standing: readonly Standing[]): boolean {
+  if (owners[claim.start] !== "other") return false;
+  return standing.some(
+    (rival) =>
+      rival.rating === claim.rating &&
+      scalar.has(rival.rating) &&
+      owners[rival.start] === "label" &&
+      rival.value !== undefined &&
+      rival.value !== claim.value,
+  );
+}
+
+const scalar = new Set<RatingName>(["hp", "totalHp", "frame", "serviceFactor"]);
 
 /** "hers runs on 115", "and the neighbor's is 1.5, 48Y": from its first word it is said of somebody else. */
 function isSubject({ tokens, clauses, clauseAt, cues }: Context, { start }: Standing): boolean {

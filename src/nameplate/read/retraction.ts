@@ -12,7 +12,11 @@ export function retract(context: Context, owners: readonly Owner[], claims: read
     let rest = cue.end;
     while (rest < tokens.length && sentenceAt[rest] === sentenceAt[cue.start]) rest += 1;
     const all = /all|those|above|said/.test(cue.phrase) || isWord(tokens[cue.end], "all", "everything");
-    if (ofOneRating(context, cue.end)) continue;
+    // "forget what I said about 2 hp" takes back no more than that.
+    const about = tokens.slice(cue.end, cue.end + 3).findIndex((token) => isWord(token, "about", "sobre"));
+    const named = about < 0 ? [] : tokens.slice(cue.end + about, cue.end + about + 4);
+    if (ofOneRating(context, cue.end) || named.some(({ kind }) => kind === "number" || kind === "code"))
+      continue;
     let figure = cue.start - 1;
     while (figure > 0 && tokens[figure]?.kind !== "number" && tokens[figure]?.kind !== "code") figure -= 1;
     // "(I said 1.5 earlier, ignore that)" takes back what did not count anyway.

@@ -44,7 +44,8 @@ export function turn(
   // "the breaker box says 20"
   if (cue.phrase === "box says" && isWord(tokens[cue.start - 1], ...boxes)) return undefined;
   // "the new panel feeds it 240" is about the house.
-  if (newOnes.has(cue.phrase) && isWord(tokens[cue.end], ...ofHouse)) return undefined;
+  const sized = tokens[cue.end]?.kind === "number" ? cue.end + 2 : cue.end;
+  if (newOnes.has(cue.phrase) && isWord(tokens[sized], ...ofHouse)) return undefined;
   // "the new one they installed last week": it is the one there is.
   if (newOnes.has(cue.phrase) && isFitted(tokens.slice(cue.end, Math.min(clause.end, cue.end + 6))))
     return undefined;

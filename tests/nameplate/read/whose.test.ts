@@ -90,6 +90,9 @@ describe("only the label of the motor in question counts", () => {
     ["How much is a 2 hp 56Y? That's not what's on mine.", {}],
     ["I saw a 2 hp 56Y online. This is what I have: 1 hp", { hp: 1 }],
     ["The garage compressor is 2 HP, 120 V. That's the one that quit.", {}],
+    ["Can a 20 amp breaker run a 2 hp 230 v motor? That's our setup.", { hp: 2, volts: [230] }],
+    ["¿Venden motores de 1 hp 56J? Es igualito al mío.", { hp: 1, frame: "56J" }],
+    ["HP 1, SF 1.4. Forget what I said before about 2 hp.", { hp: 1, serviceFactor: 1.4 }],
     ["I want the exact same as before: 1 HP, 115/230, 56J", { hp: 1, volts: [115, 230], frame: "56J" }],
     ["quiero uno igual al que traigo: 2 hp, 230v, 56Y", { hp: 2, volts: [230], frame: "56Y" }],
     [
@@ -106,6 +109,15 @@ describe("only the label of the motor in question counts", () => {
     ["Ours 48Y, theirs 56Y.", { frame: "48Y" }],
     ["The 1.5 hp is mine, the 2 hp belongs to the tenant", { hp: 1.5 }],
     ["Mine is bigger than my brother-in-law's 1 hp: the label says 2 hp", { hp: 2 }],
+    ["next door's is 230v and mine's 115v", { volts: [115] }],
+    [
+      "Got it off a friend: 1 HP, 56J. It's been on my pool four years and now it hums.",
+      { hp: 1, frame: "56J" },
+    ],
+    [
+      "I have 1.5 hp now and would rather have 1 hp. 56Y, 230 volts.",
+      { hp: 1.5, frame: "56Y", volts: [230] },
+    ],
     ["Amps on mine: 9.6. Amps on the one you recommend: 10.4.", { amps: [9.6] }],
     ["Mi suegra tiene una de 1 hp y la de nosotros es de 1.5, 230 voltios", { hp: 1.5, volts: [230] }],
     ["La bomba anterior era de 1 hp, esta es 1.5 hp 9.6 amps", { hp: 1.5, amps: [9.6] }],
