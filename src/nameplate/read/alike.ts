@@ -40,6 +40,9 @@ export function sharesFate({ tokens }: Context, name: Name): boolean {
     )
   )
     at -= 1;
+  const opener = tokens[at];
+  const links = isWord(tokens[at + 1], "or", "nor", "and", "o", "y", "ni");
+  if (links && (isMark(opener, ".", "!") || opener?.kind === "break")) return true;
   if (isWord(tokens[at], "is", "are", "was", "were", "does", "did", "do", "can", "thing"))
     return isWord(tokens[at - 1], "so", "neither", "nor", "same", "as");
   return isWord(

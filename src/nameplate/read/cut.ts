@@ -100,7 +100,7 @@ function cutCore(text: string, start: number, end: number, common: Common, token
     return;
   }
   // "2-pole", "12-year-old": a figure and plain words, unlike a part number.
-  const compound = /^\d{1,4}(?=(?:-\p{Ll}{3,12}){1,3}$)/u.exec(run);
+  const compound = /^\d{1,4}(?=(?:-\p{Ll}{3,12}){1,3}$|-(?:something|blank|algo)-\p{L}$)/u.exec(run);
   const segments = segment(run);
   if (segments) {
     for (const piece of segments) pushSegment(text, start, piece, common, tokens);

@@ -74,11 +74,15 @@ function hiddenBy(tokens: readonly Token[], at: number): number | undefined {
 }
 
 const going =
-  /^(?:wore|worn|came|come|comes|rubbed|peeled|flaked|washed|faded|fell|chipped|weathered|scraped|scrubbed|dissolved|wiped)$/;
+  /^(?:wore|worn|came|come|comes|rubbed|peeled|flaked|washed|faded|fell|chipped|weathered|scraped|scrubbed|dissolved|wiped|ground|sanded|filed|torn|tore|ripped|broke|broken|snapped|chewed|melted|scratched|eaten|burned|burnt|blasted|washed)$/;
 
-/** "wore off", "came right off", "didn't survive" */
+/** "wore off", "came right off", "sprayed over", "didn't survive" */
 function wornAway(tokens: readonly Token[], at: number): number | undefined {
   const verb = tokens[at];
+  if (isWord(verb, "sprayed", "painted", "taped", "caulked", "glued", "smeared", "stuck")) {
+    const over = isWord(tokens[at + 1], "right", "all", "straight") ? at + 2 : at + 1;
+    return isWord(tokens[over], "over") ? over + 1 : undefined;
+  }
   if (isWord(verb, "didnt", "did") && isWord(tokens[at + 1], "survive", "not"))
     return isWord(tokens[at + 1], "survive")
       ? at + 2

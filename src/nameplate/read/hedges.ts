@@ -5,9 +5,24 @@ import { parseSpecial } from "./special.ts";
 import { isMark, isWord } from "./token.ts";
 import { parseValue } from "./values.ts";
 
-const doubting = ["or", "o", "u", "maybe", "might", "may", "could", "possibly", "perhaps", "quizas", "puede"];
+const doubting = [
+  "or",
+  "o",
+  "u",
+  "maybe",
+  "might",
+  "may",
+  "could",
+  "possibly",
+  "perhaps",
+  "quizas",
+  "puede",
+  "podria",
+  "talvez",
+];
 const fillers = [
   "but",
+  "pero",
   "though",
   "be",
   "a",

@@ -70,7 +70,7 @@ function freeNames(context: Context, owners: readonly Owner[], claims: readonly 
   const free: Name[] = [];
   for (let at = 0; at < tokens.length; at++) {
     const longest = names[at]?.toSorted((a, b) => b.end - a.end)[0];
-    if (!longest) continue;
+    if (!longest || isPiece(tokens, longest)) continue;
     const last = free.at(-1);
     if (
       !taken.has(at) &&
@@ -101,6 +101,12 @@ function justAsked({ tokens, sentenceAt }: Context, cue: Cue, spoken: Ordered<Na
     return undefined;
   return (sentenceAt[cue.start] ?? 0) - (sentenceAt[name.start] ?? 0) === 1 ? name : undefined;
 }
+
+/** "the part that tore off", "la parte de abajo": a piece of the label. */
+const isPiece = (tokens: readonly Token[], { start, end }: Name) =>
+  end === start + 1 &&
+  isWord(tokens[start], "part", "parte") &&
+  isWord(tokens[end], "that", "of", "with", "where", "which", "under", "below", "que", "de", "donde", "con");
 
 /** An everyday word names a rating here only with an article, in capitals, or before a colon. */
 function namesRating(tokens: readonly Token[], name: Name): boolean {

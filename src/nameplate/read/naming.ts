@@ -81,6 +81,8 @@ export function isLabelWord(word: string): boolean {
   return book.has(word) || longWords.has(word) || word === "no";
 }
 
+const modals = ["puede", "pueden", "podria", "podrian", "debe", "deberia"];
+
 /** Every name in the text, by the token it starts at; overlapping ones side by side for the judge. */
 export function findNames(tokens: readonly Token[]): Name[][] {
   const found: Name[][] = tokens.map(() => []);
@@ -93,6 +95,8 @@ export function findNames(tokens: readonly Token[]): Name[][] {
         // "the service factor part": a portion of the label.
         const portion = match.end === match.start + 1 && isWord(tokens[match.start], "part", "line", "field");
         if (portion && endings.has(match.start)) continue;
+        // "puede ser 46Y"
+        if (phrase === "ser" && isWord(tokens[match.start - 1], ...modals)) continue;
         const words = tokens.slice(match.start, match.end);
         endings.add(match.end);
         const upper = words.every((token) => token.kind !== "word" || token.upper);

@@ -72,7 +72,7 @@ export function joins(tokens: readonly Token[], first: Name, second: Name): bool
 
 /** Nouns that go with a rating's name and say no more than it: "the hp number and the amps line". */
 export const fields = list(`
-  number, numbers, line, lines, rating, value, box, spot, part, section, figure, field, numero, linea, parte, dato
+  number, numbers, line, lines, rating, value, box, spot, part, section, figure, field, marking, markings, mark, info, information, reading, entry, numero, linea, parte, dato
 `);
 
 /** Two names of one list: "hp number, volts and the amps". */

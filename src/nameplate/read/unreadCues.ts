@@ -12,7 +12,8 @@ export function unreadCue(tokens: readonly Token[], at: number): Cue | undefined
     eaten(tokens, at) ??
     allBut(tokens, at) ??
     nothingSays(tokens, at) ??
-    hardToRead(tokens, at);
+    hardToRead(tokens, at) ??
+    notShown(tokens, at);
   const bare = end === undefined ? notSo(tokens, at) : undefined;
   if (bare !== undefined) return { kind: "illegible", start: at, end: bare, phrase: "isnt" };
   return end === undefined
@@ -100,6 +101,19 @@ function nothingSays(tokens: readonly Token[], at: number): number | undefined {
       return next + 1;
   }
   return undefined;
+}
+
+const showing =
+  /^(?:mention|say|list|show|have|give|state|include|display|specify|indicate|carry|provide|bear|contain)$/;
+
+/** "doesn't mention", "did not even list": a label that keeps something to itself. */
+function notShown(tokens: readonly Token[], at: number): number | undefined {
+  const parted = isWord(tokens[at], "does", "did", "do") && isWord(tokens[at + 1], "not");
+  if (!parted && !isWord(tokens[at], "doesnt", "didnt", "dont", "wont")) return undefined;
+  let verb = at + (parted ? 2 : 1);
+  while (verb < at + 4 && isWord(tokens[verb], "even", "actually", "seem", "to", "really", "ever")) verb += 1;
+  const shown = tokens[verb];
+  return shown?.kind === "word" && showing.test(shown.norm) ? verb + 1 : undefined;
 }
 
 /** "impossible to see", "tough to make out" */
