@@ -14,6 +14,7 @@ import { judge } from "./judge.ts";
 import { findNames, mendSpelling } from "./naming.ts";
 import { otherFigures } from "./otherFigures.ts";
 import { currentsByVoltage } from "./pairing.ts";
+import { plainSpeech } from "./plainSpeech.ts";
 import { atMost, namedAfter, namedBefore } from "./propose.ts";
 import { resolve, statedBy } from "./resolve.ts";
 import { rows } from "./rows.ts";
@@ -59,7 +60,7 @@ function explained(text: string) {
   const plain = withoutMarkup(text);
   const spaced = drawTogether(plain);
   const pieces = spaced ? restoreOffsets(tokenize(spaced.text), spaced) : tokenize(plain);
-  const tokens = mendSpelling(hearNumbers(pieces));
+  const tokens = plainSpeech(mendSpelling(hearNumbers(pieces)));
   const names = findNames(tokens);
   const candidates: Candidate[] = [
     ...namedBefore(tokens, names),

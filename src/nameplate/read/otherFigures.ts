@@ -57,7 +57,7 @@ export function otherFigures(tokens: readonly Token[]): Candidate[] {
       !tokens[at + 1]?.glued &&
       isWord(previous, "theres", "are", "lists", "hay", "shows", "gives")
     ) {
-      const counted = isWord(tokens[at + 1], "amp", "amps", "volt", "volts", "voltages", "rpm", "rpms", "hp");
+      const counted = isWord(tokens[at + 1], "amp", "amps", "volt", "volts", "voltages", "rpm", "rpms");
       const after = tokens[at + 2];
       if (
         counted &&

@@ -1,3 +1,4 @@
+import { contracted } from "./contractions.ts";
 import type { Token } from "./token.ts";
 
 interface Node<T> {
@@ -29,7 +30,7 @@ export class PhraseBook<T> {
 
   add(phrase: string, meaning: T): this {
     let node = this.#root;
-    for (const word of phrase.split(" ")) {
+    for (const word of contracted(phrase)) {
       let next = node.next.get(word);
       if (!next) {
         next = { next: new Map(), found: [] };
