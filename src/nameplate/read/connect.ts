@@ -12,7 +12,7 @@ const copulas = new Set(
   think, which, for, that, would, appears, to, prob, probably, definitely, exactly, value, en, con,
   creo, parece, here, there, just, only, both, either, between, entre, nominal, size, line, field,
   box, part, got, have, get, im, pretty, sure, also, shown, given, by, and, y, say, goes, comes,
-  out, my, this, motor, label, has, marcado, marca, aparece, sale, pone, letter, letra, though,
+  out, hay, trae, viene, my, this, motor, label, has, marcado, marca, aparece, sale, pone, letter, letra, though,
   actually, now, max, rating, temp
 `),
 );
@@ -126,7 +126,7 @@ function stepCost(token: Token, first: boolean, words: number): number | undefin
 const backward = new Set(
   list(`
   for, on, at, the, is, are, as, of, in, its, next, to, beside, under, below, whats, what, right, max, de, para, total, rated, nominal, full, even, flat, y, motor, es,
-  it, says, say, said, reads, shows, goes, with, by, after, listed, printed, written, stamped, where,
+  it, word, words, says, say, said, reads, shows, goes, with, by, after, listed, printed, written, stamped, where,
   el, la, los, las, son, en, dice, lo, que, junto, va
 `),
 );

@@ -19,7 +19,10 @@ const fewestCells = 3;
  */
 export function grid(tokens: readonly Token[], names: readonly (readonly Name[])[]): Candidate[] {
   const candidates: Candidate[] = [];
-  const lines = linesOf(tokens);
+  // The rule under the heads of a table holds nothing: |---|---|.
+  const lines = linesOf(tokens).filter(({ start, end }) =>
+    tokens.slice(start, end).some(({ kind }) => kind !== "mark"),
+  );
   for (let row = 0; row + 1 < lines.length; row++) {
     const [line, below] = [lines[row], lines[row + 1]];
     if (!line || !below) continue;

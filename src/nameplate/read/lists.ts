@@ -71,8 +71,8 @@ export function parseList(rating: RatingName, tokens: readonly Token[], at: numb
   return parsed;
 }
 
-/** The second of two voltages under the first, on a line of its own; a figure near the first corrects it. */
-function halfBelow(tokens: readonly Token[], above: number, at: number): boolean {
+/** The second of two voltages under or beside the first, at the end of its line; a figure near the first corrects it. */
+function endsAsHalf(tokens: readonly Token[], above: number, at: number): boolean {
   const [first, second, after] = [tokens[above], tokens[at], tokens[at + 1]];
   if (first?.kind !== "number" || second?.kind !== "number") return false;
   const ratio = first.value / second.value;
@@ -114,6 +114,8 @@ function jointAfter(
     if (token.kind === "number" || token.kind === "partial") {
       if (joined) return { next: here, cost, united, loose: !firm };
       // Two figures side by side with nothing between them: a column that lost its slash.
+      if (token.wide && endsAsHalf(tokens, at - 1, here))
+        return { next: here, cost: 0.2, united, loose: true };
       return united || token.wide ? undefined : { next: here, cost: 0.9 + cost, united, loose: true };
     }
     if (isMark(token, "/", "\\", "-", "&", "~", "+")) {
@@ -135,7 +137,7 @@ function jointAfter(
       firm = true;
       cost += isWord(token, "a", "y", "and", "then") ? 0.4 : 0.1;
     } else if (token.kind === "break" && !token.blank)
-      cost += joined || isMark(tokens[here + 1], "/") ? 0.2 : halfBelow(tokens, at - 1, here + 1) ? 0.2 : 2;
+      cost += joined || isMark(tokens[here + 1], "/") ? 0.2 : endsAsHalf(tokens, at - 1, here + 1) ? 0.2 : 2;
     else if (isMark(token, "(", ")", "|")) cost += 0.4;
     else return undefined;
     here += 1;

@@ -11,6 +11,7 @@ import type { Candidate } from "./candidate.ts";
 import { columns } from "./columns.ts";
 import { grid } from "./grid.ts";
 import { judge } from "./judge.ts";
+import { listNumbers } from "./listNumbers.ts";
 import { findNames, mendSpelling } from "./naming.ts";
 import { otherFigures } from "./otherFigures.ts";
 import { currentsByVoltage } from "./pairing.ts";
@@ -72,6 +73,7 @@ function explained(text: string) {
     ...selfNaming(tokens),
     ...site(tokens),
     ...otherFigures(tokens),
+    ...listNumbers(tokens),
     ...bare(tokens),
   ];
   const chosen = judge(tokens, names, [...candidates, ...atMost(tokens, names, candidates)]);

@@ -1,6 +1,7 @@
 import { type RatingName, ratings } from "../vocabulary.ts";
 import { isOrdinary, isTradeWord, placeWords, tradeWords } from "./ordinary.ts";
 import { PhraseBook } from "./phrases.ts";
+import { suits } from "./plausible.ts";
 import { Slips, Spelling } from "./spelling.ts";
 import { fold, isWord, type Token } from "./token.ts";
 import { names, weakNames } from "./words/names.ts";
@@ -52,7 +53,9 @@ const ratingOfWord = new Map<string, RatingName>();
 /** Two words for the same rating: `volteo`, `voltios`. */
 const sameRating = (word: string, other: string) =>
   ratingOfWord.has(word) && ratingOfWord.get(word) === ratingOfWord.get(other);
-const labels = new Spelling(longWords, sameRating);
+/** Long words that are a value by themselves. */
+const valueWords = ["monofasico", "monofasica", "trifasico", "trifasica", "continuo", "continuous"];
+const labels = new Spelling([...longWords, ...valueWords], sameRating);
 /** Short words of the label with a letter left out, next to a figure: `aps 10.6`, `vlt 230`, `cod L`. */
 const clipped = new Map(
   ["amps", "volt", "code"].flatMap((word) =>
@@ -65,6 +68,7 @@ const guarded = new Set(["type", "code", "class", "time", "part"]);
 const slips = new Slips([
   "rpm",
   "phase",
+  ...valueWords,
   ...[...longWords, ...tradeWords, ...placeWords].filter((word) => word.length >= 4 && !guarded.has(word)),
 ]);
 
@@ -114,6 +118,10 @@ export function findNames(tokens: readonly Token[]): Name[][] {
 export function mendSpelling(tokens: readonly Token[]): Token[] {
   const mended = new Map<string, string | undefined>();
   return tokens.map((token, at) => {
+    // Spanish "115 bolts", heard for volts.
+    const before = tokens[at - 1];
+    if (isWord(token, "bolt", "bolts") && before?.kind === "number" && suits("volts", before.value) === 2)
+      return { ...token, norm: "volts" };
     if (token.kind !== "word" || token.norm.length < 3 || book.has(token.norm) || isOrdinary(token.norm))
       return token;
     const near = nearFigure(tokens, at);
@@ -130,7 +138,7 @@ function slipOf(word: string, nearAFigure: boolean): string | undefined {
   if (single !== word && (longWords.has(single) || book.has(single) || isTradeWord(single))) return single;
   const slip = slips.of(word);
   if (slip !== undefined && (nearAFigure || word.length >= 4)) return slip;
-  const vowels = labels.byConsonants(word);
+  const vowels = labels.byConsonants(word, nearAFigure && word.length >= 6 ? 4 : 5);
   if (vowels !== undefined) return vowels;
   if (nearAFigure)
     return (

@@ -49,7 +49,6 @@ export function otherFigures(tokens: readonly Token[]): Candidate[] {
       !token.glued
     )
       aside(at, at + 2, 5);
-    if (numbersLine(tokens, at)) aside(at, at + 2, 5);
     // "there's 2 amps numbers", "two voltages listed: …"
     const several = token.value === 2 || token.value === 3;
     if (
@@ -111,31 +110,6 @@ export function otherFigures(tokens: readonly Token[]): Candidate[] {
   }
   return candidates;
 }
-
-/** "1 - HP is 2", a line further "2 - volts 230": the number of a line, where its neighbour is numbered too. */
-function numbersLine(tokens: readonly Token[], at: number): boolean {
-  const token = tokens[at];
-  const mark = tokens[at + 1];
-  if (!startsLine(tokens, at) || token?.kind !== "number" || !/^\d{1,2}$/.test(token.norm)) return false;
-  if (!isMark(mark, "-", ".", ":") || tokens[at + 2]?.glued) return false;
-  const beside = (from: number, to: number, step: 1 | -1) => {
-    for (let other = from; other !== to; other += step) {
-      const found = tokens[other];
-      if (found?.kind !== "number" || !startsLine(tokens, other)) continue;
-      return found.value === token.value + step && isMark(tokens[other + 1], mark?.norm ?? "");
-    }
-    return false;
-  };
-  return (
-    beside(at + 1, Math.min(tokens.length, at + longestItem), 1) ||
-    beside(at - 1, Math.max(-1, at - longestItem), -1)
-  );
-}
-
-/** Tokens of one item of a list, at most. */
-const longestItem = 40;
-
-const startsLine = (tokens: readonly Token[], at: number) => at === 0 || tokens[at - 1]?.kind === "break";
 
 /** An opened bracket before this place is not closed yet. */
 function insideBrackets(tokens: readonly Token[], at: number): boolean {

@@ -59,7 +59,7 @@ function vulgarAt(tokens: readonly Token[], at: number): Scalar | undefined {
 function dottedFraction(tokens: readonly Token[], at: number): Scalar | undefined {
   const [mixed, slash, under] = [tokens[at], tokens[at + 1], tokens[at + 2]];
   if (mixed?.kind !== "number" || under?.kind !== "number" || !isMark(slash, "/")) return undefined;
-  const [whole, over] = /^([1-5])[.]([135])$/.exec(mixed.norm)?.slice(1).map(Number) ?? [];
+  const [whole, over] = /^([1-5])[.,]([135])$/.exec(mixed.norm)?.slice(1).map(Number) ?? [];
   const fits = (under.value === 2 || under.value === 4 || under.value === 8) && under.glued;
   if (whole === undefined || over === undefined || !fits || over >= under.value) return undefined;
   return under.value > whole ? { end: at + 3, value: whole + over / under.value } : undefined;

@@ -50,7 +50,8 @@ function blanksInWords(line: string): number[] {
       for (let to = Math.min(parts.length, from + 8); to > from + 1; to--) {
         const pieces = parts.slice(from, to).map((part) => part.toLowerCase());
         const whole = pieces.join("");
-        if (whole.length < 3 || !labelWords.has(whole) || pieces.every(stands)) continue;
+        const known = whole === "sf" || whole === "hp" || (whole.length > 2 && labelWords.has(whole));
+        if (!known || pieces.every(stands)) continue;
         for (let gap = from + 1; gap < to; gap++) blanks.push((starts[gap] ?? 0) - 1);
         from = to - 1;
         break;

@@ -42,6 +42,7 @@ export function sound(word: string): string {
     .replace(/ea|ee|ie/g, "i")
     .replace(/y/g, "i")
     .replace(/h/g, "")
+    .replace(/ll(?=[aeou])/g, "i")
     .replace(/(.)\1+/g, "$1")
     .replace(/(?<=.[^aeiou])e$/, "");
 }
@@ -123,9 +124,9 @@ export class Spelling {
   }
 
   /** A long word with only its vowels wrong, left out or moved: `therded`, `continuus`. */
-  byConsonants(word: string): string | undefined {
+  byConsonants(word: string, fewest: number): string | undefined {
     const bones = consonants(word);
-    const whole = bones.length >= 5 ? this.#byBones.get(bones) : undefined;
+    const whole = bones.length >= fewest ? this.#byBones.get(bones) : undefined;
     return whole !== undefined && whole[0] === word[0] ? whole : undefined;
   }
 

@@ -15,7 +15,7 @@ import {
 import { isOrdinary } from "./ordinary.ts";
 import { partGlued } from "./runTogether.ts";
 import { fraction, type Said, say, Words } from "./sayNumber.ts";
-import { Slips, Spelling } from "./spelling.ts";
+import { Slips, Spelling, swapped } from "./spelling.ts";
 import { isMark, isWord, type NumberToken, type Token } from "./token.ts";
 
 /** "a horse and a half", "dos caballos y medio": the half comes after the unit. */
@@ -32,7 +32,13 @@ const openers = new Set([
   ...["a", "hundred", "mil"],
 ]);
 
-const said = new Slips([units, tens, hundreds].flatMap(Object.keys).filter(({ length }) => length >= 5));
+const said = new Slips(
+  [...[units, tens, hundreds].flatMap(Object.keys), ...horses].filter(({ length }) => length >= 5),
+);
+/** "tow thirty": a short number with its letters exchanged, known by the tens after it. */
+const exchanged = new Map(
+  ["one", "two", "six", "dos"].flatMap((word) => [...swapped(word)].map((slip) => [slip, word] as const)),
+);
 
 /** A number word written by ear or with letters exchanged: `dosientos`, `thrity`. */
 function asNumberWord(token: Token): Token {
@@ -51,6 +57,9 @@ function mendFractions(tokens: readonly Token[]): Token[] {
     if (token.kind !== "word" || token.norm.length < 3 || openers.has(token.norm)) return token;
     if (isLabelWord(token.norm)) return token;
     const next = wordAt(tokens, isMark(tokens[at + 1], "-") ? at + 2 : at + 1);
+    const short = exchanged.get(token.norm);
+    if (short !== undefined && (tens[next] !== undefined || next === "hundred" || points.has(next)))
+      return { ...token, norm: short };
     if (/s$/.test(next) && (parts[next] ?? 0) > 2) {
       const count = token.norm === "tree" ? "three" : countWords.likeliest(token.norm, 1);
       return count === undefined ? token : { ...token, norm: count };

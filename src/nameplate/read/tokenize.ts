@@ -9,6 +9,8 @@ export function tokenize(message: string): Token[] {
   const text = message
     .replace(/(?<=\d)[·•](?=\d)/g, ".")
     .replace(/[⁄∕]/g, "/")
+    // "3'450"
+    .replace(/(?<=(?<![\d'])\d{1,2})'(?=\d{3}(?!\d))/g, ",")
     // The S of SF taken for a five: "5F 1.65", "5FA 9.6".
     .replace(/(?<![\p{L}\d.,/-])5(?=[.]?FA?[.]?[ :=]{1,2}[1lI]?\d?[.,]\d)/gu, "S");
   const tokens: Token[] = [];

@@ -10,6 +10,7 @@ describe("stray blanks in words and figures of a label", () => {
     ["HP 1 .5 AMPS 19 .2/9 .6 VOLTS 115 /23 0", { hp: 1.5, amps: [19.2, 9.6], volts: [115, 230] }],
     ["VOLTS 1 15/230 AMPS 1 1.6/5.8 FR 4 8Y", { volts: [115, 230], amps: [11.6, 5.8], frame: "48Y" }],
     ["A M P S 9.8  F R A M E 56Y", { amps: [9.8], frame: "56Y" }],
+    ["RPM 3'450 H P 2", { rpm: [3450], hp: 2 }],
     ["1 .5 hp, 3 450 rpm", { hp: 1.5, rpm: [3450] }],
   ])("%s", (text, expected) => {
     expect(read(text)).toEqual(expected);

@@ -22,6 +22,13 @@ describe("layouts", () => {
       "values before what they are",
       "1.5 is what it says at hp, sf 1.1, 115/230 is the volts, 19.2/9.6 for amps",
     ],
+    ["numbers of a list in brackets", "(1) HP 1.5 (2) SF 1.1 (3) volts 115/230 (4) amps 19.2/9.6"],
+    ["numbers of a list in one line", "1. HP 1.5 2. SF 1.1 3. volts 115/230 4. amps 19.2/9.6"],
+    ["a wide gap between the two of a pair", "HP 1.5 SF 1.1\nVOLTS: 115   230\nAMPS: 19.2   9.6"],
+    [
+      "a rule under the heads of a table",
+      "| HP | SF | V | A |\n|---|---|---|---|\n| 1.5 | 1.1 | 115/230 | 19.2/9.6 |",
+    ],
     ["values broken over lines", "HP 1.5 SF 1.1 VOLTS 115/\n230 AMPS 19.2/\n9.6"],
     ["letters spaced out", "H P 1 . 5\nS F 1 . 1\nV 1 1 5 / 2 3 0\nA 1 9 . 2 / 9 . 6"],
     ["a table with another column", "asset,hp,sf,volts,amps\nPMP-2,1.5,1.1,115/230,19.2/9.6"],

@@ -24,7 +24,7 @@ export const names: Partial<Record<RatingName, readonly string[]>> = {
   kw, kilowatt, kilowatts, kilovatio, kilovatios, output kw, k w
 `),
   volts: list(`
-  v, volt, volts, voltage, vac, v ac, volts ac, ac volts, vlts, vlt, vol, voltio, voltios, voltaje, volteo,
+  v, volt, volts, voltage, vac, v ac, volts ac, ac volts, vlts, vlt, vol, vols, voltio, voltios, voltaje, volteo,
   volt rating, voltage rating, rated volts, rated voltage, vts
 `),
   amps: list(`
@@ -98,7 +98,7 @@ export const names: Partial<Record<RatingName, readonly string[]>> = {
 export const weakNames = new Set(
   list(`
   a, v, time, cap, part, cat, type, code, class, cl, current, cycle, cycles, factor, speed, mod, horse,
-  horses, servicio, tipo, parte, marco, ser, fs, f s, power hp, vol, cy, phase, serie, velocidad, revs,
+  horses, servicio, tipo, parte, marco, ser, fs, f s, power hp, vol, vols, cy, phase, serie, velocidad, revs,
   corriente, flange, shaft, brida, eje, flecha, bolt pattern, motor face, mn, sn, pn, codigo, mf, cv,
   carcasa, carcaza
 `),
