@@ -120,6 +120,8 @@ const mayBeOne = (part: string) =>
 
 /** The last of the figures belongs to the name after it: "HP 1 .75 KW", "AMPS 8 1 PH". */
 function isOfNext(rating: RatingName, figure: string, after: string): boolean {
+  // "SF 1.1 3. volts": the number of the next item of a list.
+  if (/^[.):]/.test(after) && / \d{1,2}$/.test(figure)) return true;
   const unit = /^ ?([A-Za-z]{1,10})/.exec(after)?.[1]?.toLowerCase() ?? "";
   if (/^(?:ph|phase|fase|fases|mfd|uf)$/.test(unit)) return true;
   const other = ratingOf.get(unit);
