@@ -2,13 +2,12 @@ import type { Standing } from "./candidate.ts";
 import type { Clause } from "./clauses.ts";
 import { type Context, cuesIn, isQuestion } from "./context.ts";
 import type { Owner } from "./owner.ts";
-import { isMark, isWord, type Token } from "./token.ts";
+import { denying, saidOf } from "./referringWords.ts";
+import { relativeIn, type Said, saysWho } from "./relativeClause.ts";
+import { isMark, isWord } from "./token.ts";
 
 /** So many sentences back the figures may stand. */
 const SENTENCES = 2;
-
-/** Who is said to have the figures before: the writer, somebody else, or, after them, the writer as well. */
-type Said = "mine" | "mine too" | "theirs";
 
 /**
  * Words behind figures that tell whose they were: "… That is what's on mine now", "copied straight off my label",
@@ -17,8 +16,10 @@ type Said = "mine" | "mine too" | "theirs";
 export function backReferences(context: Context, owners: readonly Owner[]): ReadonlyMap<Standing, Said> {
   const found = new Map<Standing, Said>();
   for (const [index, clauses] of context.sentences.entries()) {
-    if (isQuestion(context, index)) continue;
+    const asks = isQuestion(context, index);
     for (const clause of clauses ?? []) {
+      // "That's the one I have now, do I need anything else?" tells, then asks.
+      if (asks && (clause.opener || clause.closing === "?")) continue;
       const claims = context.stated.within(clause.start, clause.end);
       const from = Math.max(clause.start, ...claims.map(({ to }) => to));
       const said = saidOf(context, from, clause.end, claims.length > 0);
@@ -111,6 +112,8 @@ function announces({ tokens, stated, sentences }: Context, from: number, clause:
     tokens.slice(clause.end, clause.end + 3).some((token) => isWord(token, "along", "plus", "also", "with"))
   )
     return false;
+  // "Mine says the same but 115/230"
+  if (!opening && isWord(tokens[clause.end], "but", "pero", "except")) return false;
   const end = opening ? tokens.length : (sentences[clause.sentence]?.at(-1)?.end ?? clause.end);
   return stated.within(clause.end, end).length > 0;
 }
@@ -157,196 +160,4 @@ function listStart(context: Context, clause: Clause): number {
     start = before.start;
   }
   return start;
-}
-
-function saidOf(context: Context, from: number, to: number, behind: boolean): Said | undefined {
-  const { tokens } = context;
-  let at = from;
-  while (at < to && (isMark(tokens[at], "-", "(") || isWord(tokens[at], ...joining))) {
-    if (isWord(tokens[at], "so") && isWord(tokens[at + 1], "does", "is", "do", "are")) break;
-    at += 1;
-  }
-  const words = tokens.slice(at, to);
-  if (words.length === 0 || words.length > longest || words.some(({ kind }) => kind === "number"))
-    return undefined;
-  if (words.some((token) => isWord(token, ...denying))) return undefined;
-  if (cuesIn(context, at, to, "illegible", "partial").length > 0) return undefined;
-  if (behind && isOthers(context, at, to)) return "theirs";
-  const pronoun = words.findIndex((token) => !isWord(token, "exactly", "just", "exactamente"));
-  const opens = isWord(words[pronoun], ...pronouns) || (behind && isWord(words[0], ...copulas));
-  const relative = opens ? relativeIn(words) : undefined;
-  if (relative !== undefined) return saysWho(words.slice(relative));
-  if (isCopied(words) || (opens && (isOnPaper(words.slice(pronoun + 1)) || isOurs(words.slice(pronoun + 1)))))
-    return "mine";
-  return isSame(words) || isThat(words) ? "mine too" : undefined;
-}
-
-/** "the 2 hp belongs to the tenant", "… is hers" */
-function isOthers(context: Context, at: number, to: number): boolean {
-  const { tokens } = context;
-  const person = cuesIn(context, at, to, "person")[0];
-  if (isWord(tokens[at], "belongs", "belong", "pertenece")) return person !== undefined;
-  const from = isWord(tokens[at + 1], "the", "my", "la", "el", "de") ? at + 2 : at + 1;
-  return isWord(tokens[at], ...copulas) && person?.start === from && person.end === to;
-}
-
-const longest = 14;
-const joining = ["and", "y", "so", "because", "cuz", "cause", "porque", "since", "as", "ya", "pues", "which"];
-const denying = ["not", "isnt", "aint", "wasnt", "doesnt", "dont", "no", "ni", "nor", "never", "different"];
-const pronouns = [
-  ...["that", "thats", "thatd", "this", "it", "its", "those", "these", "which"],
-  ...["eso", "ese", "esa", "esos", "es", "son", "asi", "esto"],
-];
-const copulas = ["is", "are", "was", "es", "son", "era"];
-
-/** Where "what …", "the one …", "lo que …" begins; after it comes who has it. */
-function relativeIn(words: readonly Token[]): number | undefined {
-  for (let at = 0; at < Math.min(words.length, 7); at++) {
-    if (isWord(words[at], "what", "whats", "whatever")) return at + 1;
-    if (isWord(words[at], "lo", "el", "la") && isWord(words[at + 1], "que")) return at + 2;
-    if (isWord(words[at], "one", "motor") && isWord(words[at - 1], "the")) return at + 1;
-  }
-  return undefined;
-}
-
-const self = /^(?:i|we|im|ive|weve|id|yo|my|our|mine|ours|mi|nuestr[oa]|mi[oa])$/;
-const ofOthers =
-  /^(?:he|hes|she|shes|they|theyre|theyve|you|youve|your|his|her|hers|their|theirs|guy|store|neighbou?rs?|ustedes|vecin[oa]|me)$/;
-const paper =
-  /^(?:label|plate|tag|sticker|nameplate|motor|placa|etiqueta|there|here|now|ahora|ahi|alli|puesto|puesta)$/;
-const possesses =
-  /^(?:tengo|traigo|tenemos|traemos|dice|dicen|trae|tenia|leo|veo|quite|saque|murio|quemo|trono|died|quit|broke|burned|burnt|failed|seized)$/;
-const determiner = /^(?:my|our|mi|nuestr[oa])$/;
-/** Who fitted a motor left it there. */
-const fitting = /^(?:put|installed|fitted|left|uses?|puso|pusieron|instalo|instalaron|dejo)$/;
-const wishing =
-  /^(?:want|wanted|need|needed|would|id|like|saw|found|heard|told|thought|thinking|ordered|looking|buy|quiero|queria|necesito|busco|ocupo|vi|pido|used|had)$/;
-
-function saysWho(words: readonly Token[]): Said | undefined {
-  const norms = words.flatMap(({ kind, norm }) => (kind === "word" ? [norm] : []));
-  if (norms.some((norm) => wishing.test(norm))) return undefined;
-  const subject = norms.findIndex((norm) => self.test(norm) || ofOthers.test(norm));
-  const told = norms.some((norm) => paper.test(norm) || possesses.test(norm));
-  const who = norms[subject] ?? "";
-  // "what my pool man has"
-  const somebody = determiner.test(who) && !told;
-  if (ofOthers.test(who) || somebody) return norms.some((norm) => fitting.test(norm)) ? undefined : "theirs";
-  return subject >= 0 || told ? "mine" : undefined;
-}
-
-/** "That's our setup", "eso es lo mío": nothing but a possessive and what is owned. */
-function isOurs(words: readonly Token[]): boolean {
-  const at = words.findIndex((token) => !isWord(token, ...copulas, "exactly", "lo", "el", "la"));
-  if (isWord(words[at], "mine", "ours", "mio", "mia", "nuestro", "nuestra") && words.length <= at + 2)
-    return true;
-  const owned = isWord(
-    words[at + 1],
-    "setup",
-    "motor",
-    "pump",
-    "one",
-    "situation",
-    "case",
-    "bomba",
-    "equipo",
-    "caso",
-  );
-  return (
-    isWord(words[at], "my", "our", "mi") &&
-    owned &&
-    words.slice(at + 2).every((token) => isWord(token, "now", "here", "exactly", "ahora"))
-  );
-}
-
-/** "Those are the numbers on my motor", "that's off the tag". */
-function isOnPaper(words: readonly Token[]): boolean {
-  const at = words.findIndex((token) => isWord(token, "on", "off", "from", "of", "en", "de"));
-  if (at < 0 || at > 5) return false;
-  let next = at + 1;
-  while (isWord(words[next], ...ownArticles)) next += 1;
-  if (isWord(words[next], "pump", "bomba") && isWord(words[next + 1], ...ownPapers)) return true;
-  return isWord(words[next], ...ownPapers, "motor", "mine", "ours", "mia", "mio");
-}
-
-const ownArticles = ["the", "my", "our", "of", "old", "dead", "la", "el", "mi", "nuestro", "nuestra"];
-const ownPapers = ["label", "plate", "tag", "sticker", "nameplate", "placa", "etiqueta"];
-
-/** "copied that straight off my label", "taken from the plate", "según la placa": where the figures were read. */
-function isCopied(words: readonly Token[]): boolean {
-  // "así dice la placa"
-  if (isWord(words[0], "asi") && words.some((token) => isWord(token, "placa", "etiqueta", "motor")))
-    return true;
-  return words.some((token, at) => {
-    if (!isWord(token, "off", "from", "per", "segun", "de")) return false;
-    const copied = words.slice(0, at).some((before) => isWord(before, ...copying));
-    const per = isWord(token, "per", "segun") && at <= 1;
-    let next = at + 1;
-    const owned = isWord(words[next], "my", "our", "mi");
-    while (isWord(words[next], ...ownArticles, "motor")) next += 1;
-    const isPaper =
-      isWord(words[next], ...ownPapers) ||
-      (isWord(words[next], "one") && isWord(words[next - 1], "old", "dead"));
-    return (copied || per) && (isPaper || (owned && next > at + 1) || isWord(words[next], "mine"));
-  });
-}
-
-const copying = [
-  ...["copied", "copying", "taken", "took", "read", "reading", "straight", "right", "directly", "came"],
-  ...["got", "thats", "copie", "copiado", "saque", "sacado", "lei", "leido", "tomado"],
-];
-
-/** "The one I took off is exactly that": the subject is the writer's own, the rest a pronoun for the figures. */
-function isThat(words: readonly Token[]): boolean {
-  const relative = relativeIn(words);
-  const pointing = isWord(
-    words.at(-1),
-    "that",
-    "this",
-    "those",
-    "it",
-    "same",
-    "eso",
-    "igual",
-    "mismo",
-    "asi",
-  );
-  return pointing && relative !== undefined && relative <= 2 && saysWho(words.slice(relative)) === "mine";
-}
-
-/** "and so does mine", "mine has the same label", "same as mine", "la mía es igual". */
-function isSame(words: readonly Token[]): boolean {
-  const own = words.findIndex((token) => isWord(token, "mine", "ours", "mio", "mia", "nuestro", "nuestra"));
-  if (own < 0) return false;
-  if (
-    words.slice(0, own).some((token, at) => isWord(token, "so") && isWord(words[at + 1], "does", "is", "do"))
-  )
-    return true;
-  return words.some((token, at) => {
-    if (
-      isWord(
-        token,
-        "too",
-        "tambien",
-        "identical",
-        "igual",
-        "igualito",
-        "igualita",
-        "iguales",
-        "likewise",
-        "identica",
-        "identico",
-      )
-    )
-      return (
-        at >= words.length - 2 ||
-        isWord(token, "igual", "igualito", "igualita", "identical", "identico", "identica")
-      );
-    if (!isWord(token, "same", "mismo", "misma", "exactly")) return false;
-    const next = words[at + 1];
-    return (
-      next?.kind !== "word" ||
-      isWord(next, "as", "one", "label", "motor", "thing", "numbers", "specs", "figures", "plate", "word") ||
-      isWord(next, "that", "here", "que", "deal", "way", "exact")
-    );
-  });
 }

@@ -51,7 +51,9 @@ function figuresOf(
   const found: Standing[] = [];
   for (let at = cue.end; at < end && owners[at] === "label"; at++) {
     const token = tokens[at];
-    if (token?.kind !== "number" || explained[at] || !follows(tokens, cue.end, at)) continue;
+    if (token?.kind !== "number" || explained[at]) continue;
+    // "la mía de 1.5 hp 230": it stands beside a figure already read.
+    if (!explained[at - 1] && !follows(tokens, cue.end, at)) continue;
     const volts = suits("volts", token.value) === 2 ? [{ rating: "volts" as const }] : [];
     const read = [...compared, ...volts]
       .filter(({ rating }) => !taken.has(rating))

@@ -52,6 +52,9 @@ const listed: readonly (readonly [CueKind, readonly string[]])[] = [
 for (const [kind, phrases] of listed)
   for (const phrase of phrases) {
     book.add(phrase, { kind, phrase });
+    // "the current one's a 1.5"
+    if (kind === "home" && / one$/.test(phrase) && !phrases.includes(`${phrase}s`))
+      book.add(`${phrase}s`, { kind, phrase });
     // "the heater's label", "next door's"
     if (kind === "person" && !/s$/.test(phrase) && !phrases.includes(`${phrase}s`))
       book.add(`${phrase}s`, { kind, phrase: `${phrase}s` });

@@ -86,6 +86,7 @@ export function isLabelWord(word: string): boolean {
 }
 
 const modals = ["puede", "pueden", "podria", "podrian", "debe", "deberia"];
+const presentOnes = ["one", "ones", "motor", "pump", "unit", "label", "setup", "dead"];
 
 /** Every name in the text, by the token it starts at; overlapping ones side by side for the judge. */
 export function findNames(tokens: readonly Token[]): Name[][] {
@@ -96,6 +97,8 @@ export function findNames(tokens: readonly Token[]): Name[][] {
       for (const { rating, phrase } of match.found) {
         // "variable speed" names no rpm.
         if (phrase === "speed" && isWord(tokens[match.start - 1], "variable")) continue;
+        // "the current one", "my current motor"
+        if (phrase === "current" && isWord(tokens[match.end], ...presentOnes)) continue;
         // "the service factor part": a portion of the label.
         const portion = match.end === match.start + 1 && isWord(tokens[match.start], "part", "line", "field");
         if (portion && endings.has(match.start)) continue;

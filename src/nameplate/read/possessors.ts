@@ -26,14 +26,14 @@ export function othersPronoun(tokens: readonly Token[], at: number, contrasted: 
   const token = tokens[at];
   if (token?.kind !== "word") return undefined;
   const next = tokens[at + 1];
-  if (isWord(token, "hers", "theirs")) return at + 1;
+  if (isWord(token, "hers", "theirs")) return contrasted ? at + 1 : undefined;
   if (contrasted && isNamed(token) && isWord(next, ...nouns)) return at + 2;
   const relative = relativeOfOthers(tokens, at);
   if (relative) return relative;
   if (isWord(token, "yours") && speaks(next)) return at + 1;
   if (isWord(token, "his", "her", "their", "your")) {
     if (ofHousehold(tokens, at)) return undefined;
-    if (isWord(token, "his") && speaks(next)) return at + 1;
+    if (isWord(token, "his") && contrasted && speaks(next)) return at + 1;
     const owned = isWord(next, ...nouns) || (!isWord(token, "her") && isWord(next, ...papers));
     return contrasted && owned ? at + 2 : undefined;
   }
@@ -81,13 +81,22 @@ function ofHousehold(tokens: readonly Token[], at: number): boolean {
     .some((token) => token.kind === "word" && household.test(token.norm));
 }
 
-/** The message speaks of its writer's own things, so that "her pump" is set against them. */
+/**
+ * The message speaks of its writer's own motor, so that "her pump" is set against it. Who writes for a mother or a
+ * neighbour speaks of one motor only.
+ */
 export function namesOwn(tokens: readonly Token[]): boolean {
-  return tokens.some((token) => isWord(token, "my", "mine", "mines", "our", "ours"));
+  return tokens.some((token, at) => {
+    if (isWord(token, "mine", "mines", "ours", "we", "weve", "our")) return true;
+    const noun = isWord(tokens[at + 1], "pool", "dead", "own", "old", "current")
+      ? tokens[at + 2]
+      : tokens[at + 1];
+    return isWord(token, "my") && isWord(noun, ...nouns, ...papers);
+  });
 }
 
 const own =
-  /^(?:(?:el |la |lo )?(?:mi[oa]|nuestr[oa])|mines?|ours|nosotros|this ones?|my|mi motor|(?:my|our|this) motor|(?:dead|bad|burnt|broken|current) (?:one|motor)|(?:el|la) que tengo|one (?:i have|ive got|that (?:died|quit|failed)))$/;
+  /^(?:(?:el |la |lo )?(?:mi[oa]|nuestr[oa])|mines?|ours|nosotros|this ones?|my|mi motor|(?:my|our|this) motor|(?:dead|bad|burnt|broken|current) (?:ones?|motor)|(?:el|la) que tengo|one (?:i have|ive got|that (?:died|quit|failed)))$/;
 
 /** A phrase that points at the writer's own motor itself, not at its label: "ours", "el mío", "this one". */
 export function isOwnPronoun(phrase: string): boolean {

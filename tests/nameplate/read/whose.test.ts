@@ -91,6 +91,11 @@ describe("only the label of the motor in question counts", () => {
     ["I saw a 2 hp 56Y online. This is what I have: 1 hp", { hp: 1 }],
     ["The garage compressor is 2 HP, 120 V. That's the one that quit.", {}],
     ["Can a 20 amp breaker run a 2 hp 230 v motor? That's our setup.", { hp: 2, volts: [230] }],
+    [
+      "You list 1.5 hp 56Y at $365. That's the one I have now, do I need anything else?",
+      { hp: 1.5, frame: "56Y" },
+    ],
+    ["How much is a 1.5 hp 56J? It's what we have now and we'd like another.", { hp: 1.5, frame: "56J" }],
     ["¿Venden motores de 1 hp 56J? Es igualito al mío.", { hp: 1, frame: "56J" }],
     ["HP 1, SF 1.4. Forget what I said before about 2 hp.", { hp: 1, serviceFactor: 1.4 }],
     ["I want the exact same as before: 1 HP, 115/230, 56J", { hp: 1, volts: [115, 230], frame: "56J" }],
@@ -109,6 +114,9 @@ describe("only the label of the motor in question counts", () => {
     ["Ours 48Y, theirs 56Y.", { frame: "48Y" }],
     ["The 1.5 hp is mine, the 2 hp belongs to the tenant", { hp: 1.5 }],
     ["Mine is bigger than my brother-in-law's 1 hp: the label says 2 hp", { hp: 2 }],
+    ["My mother's pool pump stopped. Her motor says 1 HP, 56J.", { hp: 1, frame: "56J" }],
+    ["I'm asking for my neighbor who has no computer. His motor is 1.5 hp, 56Y.", { hp: 1.5, frame: "56Y" }],
+    ["Original was 1 hp. The current one's a 1.5, 230 volts.", { hp: 1.5, volts: [230] }],
     ["next door's is 230v and mine's 115v", { volts: [115] }],
     [
       "Got it off a friend: 1 HP, 56J. It's been on my pool four years and now it hums.",

@@ -45,7 +45,7 @@ export const otherPeople: readonly string[] = list(`
   cousins, coworker, coworkers, guy next door, people next door, lady next door, folks next door, guy down
   the street, guy across the street, my son, our son, his son, sons, daughter, parents, inlaws, in laws, boss, landlord, tenant,
   neighbor across, vecino, vecina, vecinos, amigo, primo, hermano, cunado, suegro, compadre, tio, jefe,
-  hermana, prima, cunada, suegra, suegros, comadre, tia, amiga, jefa, padre, abuelo, abuela, sobrino, sobrina, yerno,
+  hermana, prima, cunada, suegra, suegros, comadre, tia, amiga, jefa, padre, abuelo, abuela, mama, papa, sobrino, sobrina, yerno,
   nuera, padrino, inquilino, inquilina, grandpa, grandma, grandfather, grandmother, aunt, aunts, nephew, niece,
   sister in law, mother in law, father in law, stepdad, roommate, renter, renters, tenants,
   next door, hoa, clubhouse, community pool, previous owners
