@@ -34,7 +34,7 @@ function coloured(tokens: readonly Token[], at: number): number | undefined {
 }
 
 const scars =
-  /^(?:scratch|scratches|smear|smears|smudge|smudges|blob|blobs|glob|blur|blurs|mush|gouge|gouges|hole|holes|dent|dents|stain|stains|scrape|scrapes|crust|rust|corrosion|white|blank|paint|glue|gunk|grime|dirt|nothing|spots|mancha|manchas|raya|rayas|rayon|rayones|hoyo|hueco|oxido|pintura|blanco|nada|metal|marks)$/;
+  /^(?:crack|cracks|tear|rip|cut|scratch|scratches|smear|smears|smudge|smudges|blob|blobs|glob|blur|blurs|mush|gouge|gouges|hole|holes|dent|dents|stain|stains|scrape|scrapes|crust|rust|corrosion|white|blank|paint|glue|gunk|grime|dirt|nothing|spots|mancha|manchas|raya|rayas|rayon|rayones|hoyo|hueco|oxido|pintura|blanco|nada|metal|marks)$/;
 
 /** "there's just a scratch", "nothing but rust", "puro óxido": damage where a figure should be. */
 function onlyDamage(tokens: readonly Token[], at: number): number | undefined {
@@ -44,7 +44,7 @@ function onlyDamage(tokens: readonly Token[], at: number): number | undefined {
     isWord(tokens[at], "nothing", "none", "nada") && isWord(tokens[at + 1], "left", "queda", "quedo");
   if (left) return at + 2;
   const there =
-    isWord(tokens[at], "theres", "hay") ||
+    isWord(tokens[at], "theres", "hay", "has", "have", "tiene", "tienen") ||
     (isWord(tokens[at], "there") && isWord(tokens[at + 1], "is", "are"));
   const opens =
     but ||

@@ -185,5 +185,8 @@ function leftBlank(tokens: readonly Token[], name: Name): boolean {
   // "8.4, sf ?, 230": an item of a list.
   const [before, mark] = [tokens[name.start - 1], tokens[from]];
   const item = isMark(before, ",", ";") && isMark(after, ",", ";") && isMark(mark, "?") && !mark?.glued;
-  return ends && marks === 1 && !name.weak && (item || (name.upper && isMark(mark, "?", "-")));
+  if (!ends || marks !== 1) return false;
+  // "sf=?, a=?"
+  if (from > name.end && isMark(mark, "?")) return true;
+  return !name.weak && (item || (name.upper && isMark(mark, "?", "-")));
 }

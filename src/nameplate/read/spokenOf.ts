@@ -98,6 +98,9 @@ const fine = list(`
 /** "hp is fine", "volts ok": it can be read. */
 function isLegible(tokens: readonly Token[], name: Name): boolean {
   if (isWord(tokens[name.start - 1], "no", "ni", "neither", "nor")) return false;
+  // "Everything except the serial number is legible"
+  const article = isWord(tokens[name.start - 1], "the", "el", "la", "los") ? name.start - 2 : name.start - 1;
+  if (isWord(tokens[article], "except", "but", "besides", "excepto", "menos", "salvo", "for")) return false;
   let at = isWord(tokens[name.end], ...fields) ? name.end + 1 : name.end;
   while (isWord(tokens[at], "is", "are", "looks", "si", "esta", "estan", "all", "still", "se", "ve")) at += 1;
   return isWord(tokens[at], ...fine) && at - name.end < 5;

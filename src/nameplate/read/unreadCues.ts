@@ -51,7 +51,8 @@ function noSeLee(tokens: readonly Token[], at: number): number | undefined {
   }
   const verb = tokens[end];
   if (verb?.kind !== "word") return undefined;
-  const showing = end === at + 1 && !isWord(tokens[at], "no") && spanishShowing.test(verb.norm);
+  const direct = end === at + 1 || (end === at + 2 && isWord(tokens[at + 1], "lo", "la", "los", "las"));
+  const showing = direct && spanishShowing.test(verb.norm);
   return showing || spanishVerbs.test(verb.norm) ? end + 1 : undefined;
 }
 
@@ -85,10 +86,15 @@ function eaten(tokens: readonly Token[], at: number): number | undefined {
   const agent = tokens[at];
   if (agent?.kind !== "word" || !agents.test(agent.norm)) return undefined;
   let verb = isWord(tokens[at + 1], "has", "have", "had", "is", "kind") ? at + 2 : at + 1;
-  if (isWord(tokens[verb], "se")) verb += isWord(tokens[verb + 1], "comio", "llevo", "borro") ? 1 : 9;
+  if (isWord(tokens[verb], "se")) {
+    const taking = isWord(tokens[verb + 1], "lo", "la", "los", "las") ? 2 : 1;
+    verb += isWord(tokens[verb + taking], "comio", "llevo", "borro") ? taking : 9;
+  }
   const taken = tokens[verb];
   if (taken?.kind !== "word") return undefined;
-  return takes.test(taken.norm) || isWord(tokens[verb - 1], "se") ? verb + 1 : undefined;
+  return takes.test(taken.norm) || isWord(tokens[verb - 1], "se", "lo", "la", "los", "las")
+    ? verb + 1
+    : undefined;
 }
 
 /** "nothing on it says phase", "nowhere does it give the hz", "nada que diga los amps". */
