@@ -15,9 +15,11 @@ const sources = [
   "house",
   "casa",
   "it",
+  ...["box", "panel", "outlet", "wall", "plug", "receptacle", "breaker", "switch", "timer"],
+  ...["caja", "tablero", "enchufe", "contacto", "pared", "toma", "tomacorriente"],
 ];
 const arrives =
-  /^(?:fed|feeds|gets|get|reaching|reaches|arriving|arrives|coming|llega|llegan|llegando|gives)$/;
+  /^(?:fed|feeds|feeding|supplying|supplies|powering|entering|gets|get|getting|reaching|reaches|arriving|arrives|coming|llega|llegan|llegando|alimenta|alimentan|alimentando|gives)$/;
 const measures = /^(?:hots|legs|measured|measures|reporta|reports|midio|medi|leads)$/;
 const ofLabel =
   /^(?:label|plate|nameplate|tag|sticker|placa|etiqueta|rated|says|dice|trae|stamped|hp|amps|or|want|wants)$/;

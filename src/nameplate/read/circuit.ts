@@ -23,6 +23,7 @@ const ampWords = list(`
 const voltWords = list(`
   v, volt, volts, vac, voltios, voltage
 `);
+const breakerKinds = ["gfci", "gfi", "afci", "breaker", "dedicated", "circuit", "outdoor", "regular"];
 const fillers = new Set(siteFillers);
 
 /** The breaker and the wired supply that are spoken of at this token. */
@@ -39,9 +40,12 @@ export function circuit(tokens: readonly Token[], at: number): Candidate[] {
 /** Poles alone, or with a breaker size beside them: "double pole 30", "20A 2-pole". */
 function poleCandidates(tokens: readonly Token[], start: number, end: number, value: 1 | 2 | 3): Candidate[] {
   const alone = one("breakerPoles", value, start, end, start, end, 2.2);
-  const unit = isWord(tokens[start - 1], ...ampWords) ? 1 : 0;
-  const [after, before] = [tokens[end], tokens[start - 1 - unit]];
-  const size = after?.kind === "number" ? end : before?.kind === "number" ? start - 1 - unit : undefined;
+  let back = start - 1;
+  // "20A GFCI double-pole"
+  while (isWord(tokens[back], ...breakerKinds)) back -= 1;
+  if (isWord(tokens[back], ...ampWords)) back -= 1;
+  const [after, before] = [tokens[end], tokens[back]];
+  const size = after?.kind === "number" ? end : before?.kind === "number" ? back : undefined;
   const number = size === undefined ? undefined : tokens[size];
   if (size === undefined || number?.kind !== "number" || suits("breakerAmps", number.value) < 2)
     return [alone];

@@ -22,8 +22,7 @@ const saying = [
   "es",
   "said",
   "has",
-  "stamped",
-  "rated",
+  ...["stamped", "rated", "marked", "labeled", "labelled", "printed", "marcado", "marca", "trae"],
 ];
 
 /** What a label calls by the same unit. */
@@ -78,8 +77,11 @@ export function quoted(
   return tokens.flatMap((token, at): Standing[] => {
     if (token.kind !== "number" || explained[at] || owners[at] !== "label") return [];
     const after = isWord(tokens[at + 2], "the", "its", "my", "la") ? at + 3 : at + 2;
-    const ahead =
-      isWord(tokens[at - 2], ...papers) && (isWord(tokens[at - 1], ...saying) || isMark(tokens[at - 1], ":"));
+    // "the motor is marked 230"
+    const last = isWord(tokens[at - 1], "at", "for", "as") || isMark(tokens[at - 1], ":") ? at - 2 : at - 1;
+    let verb = last;
+    while (verb > last - 2 && isWord(tokens[verb], ...saying)) verb -= 1;
+    const ahead = (verb < last || isMark(tokens[at - 1], ":")) && isWord(tokens[verb], ...papers);
     const behind = isWord(tokens[at + 1], "on", "per", "en") && isWord(tokens[after], ...papers);
     if (!ahead && !behind) return [];
     const [before] = stated.before(at, 1);

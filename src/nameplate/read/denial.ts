@@ -22,6 +22,14 @@ const articles = [
   "like",
   "been",
   "even",
+  "tiene",
+  "trae",
+  "lleva",
+  "hay",
+  "have",
+  "has",
+  "any",
+  "with",
 ];
 
 /** "not 230", "isn't a 56J", "no 115 on this one". */

@@ -12,6 +12,7 @@ import { columns } from "./columns.ts";
 import { grid } from "./grid.ts";
 import { judge } from "./judge.ts";
 import { listNumbers } from "./listNumbers.ts";
+import { moreNumbers } from "./moreNumbers.ts";
 import { findNames, mendSpelling } from "./naming.ts";
 import { otherFigures } from "./otherFigures.ts";
 import { currentsByVoltage } from "./pairing.ts";
@@ -76,7 +77,11 @@ function explained(text: string) {
     ...listNumbers(tokens),
     ...bare(tokens),
   ];
-  const chosen = judge(tokens, names, [...candidates, ...atMost(tokens, names, candidates)]);
+  const chosen = judge(tokens, names, [
+    ...candidates,
+    ...atMost(tokens, names, candidates),
+    ...moreNumbers(tokens, candidates),
+  ]);
   return { tokens, names, chosen };
 }
 

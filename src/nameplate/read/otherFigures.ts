@@ -73,6 +73,13 @@ export function otherFigures(tokens: readonly Token[]): Candidate[] {
       token.value <= 12
     )
       aside(at - 1, at + 1, 5.5);
+    // "FORM 2A", "REV. 3": what numbers a paper, no rating.
+    const lead = isMark(previous, ".", ":", "#") ? tokens[at - 2] : previous;
+    if (isWord(lead, ...papers) && token.chunk.start !== lead?.chunk.start && !tokens[at]?.glued) {
+      let end = at + 1;
+      while ((tokens[end]?.start ?? token.chunk.end) < token.chunk.end) end += 1;
+      aside(at, end, 6);
+    }
     // "50 amp subpanel", "200 amp service".
     const rated = isWord(tokens[at + 1], "amp", "amps", "a") ? at + 2 : at + 1;
     if (rated === at + 2 && isWord(tokens[rated], ...fittings)) aside(at, rated + 1, 6);
@@ -119,6 +126,10 @@ function insideBrackets(tokens: readonly Token[], at: number): boolean {
   }
   return false;
 }
+
+const papers = list(`
+  form, rev, revision, lot, batch, invoice, factura, dwg, drawing, page, pagina, ticket, zip
+`);
 
 const fittings = [
   "panel",

@@ -31,9 +31,11 @@ export function statedBy(
   names: readonly (readonly Name[])[],
   chosen: readonly Candidate[],
 ): { readonly stated: readonly Standing[]; readonly context: Context } {
-  const stated = chosen.flatMap(({ claims, start, end }) =>
+  const all = chosen.flatMap(({ claims, start, end }) =>
     claims.map((claim) => quotedVolts(tokens, ofPump(tokens, { ...claim, from: start, to: end }))),
   );
+  const capacitors = all.filter(({ rating }) => rating === "capacitorUf").slice(0, 9);
+  const stated = all.filter((claim) => !isCapacitorVoltage(claim, capacitors));
   return { stated, context: contextOf(tokens, names, stated) };
 }
 
@@ -91,8 +93,6 @@ export function resolve(
   add(answers(text, context, owners, explained, expecting, standing));
   standing.sort((a, b) => a.start - b.start);
   standing = halved(context, standing);
-  const capacitors = standing.filter(({ rating }) => rating === "capacitorUf").slice(0, 9);
-  standing = standing.filter((claim) => !isCapacitorVoltage(claim, capacitors));
   const lastDenied = new Map(
     denied.map((claim) => [`${claim.rating} ${JSON.stringify(claim.value)}`, claim.start]),
   );

@@ -1,4 +1,4 @@
-import { asksGenerally } from "./asking.ts";
+import { asksGenerally, isConfirmed } from "./asking.ts";
 import type { Clause } from "./clauses.ts";
 import { type Context, cuesIn, cuesOf, isQuestion } from "./context.ts";
 import { handBack } from "./handBack.ts";
@@ -56,6 +56,10 @@ function ownersBy(context: Context, apart: boolean): Owner[] {
     quoted = newLine ? isMark(tokens[clause.start], ">") : quoted;
     if (quoted) {
       owners.fill("other", clause.start, clause.end);
+      continue;
+    }
+    if (clause.opener && isConfirmed(context, clause)) {
+      inherited = "label";
       continue;
     }
     if (asksGenerally(context, clause)) {

@@ -29,6 +29,17 @@ const notBefore = new Set(
 `),
 );
 
+/** What else of a pool and its place is round or square. */
+const surroundings = list(`
+  pool, pools, spa, tub, tubs, jacuzzi, pad, pads, slab, patio, deck, yard, house, shed, table, box, lid, cover, basket,
+  strainer, filter, tank, light, grate, skimmer, vault, hole, pipe, tile, tiles, window, room, alberca, piscina, losa,
+  patio, caja, tapa, filtro, tanque
+`);
+/** What of a motor is round or square. */
+const faces = list(`
+  flange, face, mount, mounting, plate, brida, cara, pattern, end
+`);
+
 /** "square flange", "single phase", "threaded", "CONT": values that name themselves. */
 export function selfNaming(tokens: readonly Token[]): Candidate[] {
   const candidates: Candidate[] = [];
@@ -65,6 +76,13 @@ function isEveryday(tokens: readonly Token[], start: number, end: number, phrase
   if (phrase === "square" && size) return true;
   // "round two" counts rounds.
   if (phrase === "round" && next?.kind === "number" && next.value <= 3) return true;
+  // "the flange is square about 6.5 inches"
+  const ofFace = tokens.slice(Math.max(0, start - 4), start).some((token) => isWord(token, ...faces));
+  if (ofFace && !tokens.slice(end, end + 3).some((token) => isWord(token, ...surroundings))) return false;
+  // "a square concrete pad", "the round hot tub"
+  const around = tokens.slice(end, end + 3);
+  const stop = around.findIndex((token) => token.kind !== "word" || isWord(token, ...faces));
+  if (around.slice(0, stop < 0 ? 3 : stop).some((token) => isWord(token, ...surroundings))) return true;
   return (
     (next?.kind === "word" && notAfter.has(next.norm)) ||
     (previous?.kind === "word" && notBefore.has(previous.norm))

@@ -117,7 +117,9 @@ function parseIdentifier(
     tokens
       .slice(at, end)
       .every((part) => part.kind === "mark" || (part.kind === "word" && part.upper && isNoSmallWord(part)));
-  if (!digits && !(capitals && cost <= 0.05 && last.end - token.start >= 2)) return [];
+  // "the type is EHL": capitals stand out where the rest is written small.
+  const standsOut = name?.upper === false && isWord(previous, "is", "es") && cost <= 0.3;
+  if (!digits && !(capitals && (cost <= 0.05 || standsOut) && last.end - token.start >= 2)) return [];
   if (token.kind === "partial") return [{ end, value: undefined, fit: 1, half: true }];
   if (end === at + 1 && notIdentifiers.test(token.norm) && cost > 0.3) return [];
   const text = identifierText(token, last);

@@ -99,6 +99,15 @@ describe("frame, face, shaft, speeds, phase and letters", () => {
     ["KEYED SHAFT NO THREADS", { shaft: "keyed" }],
     ["No es two speed, es single speed, ok?", { speedKind: "single" }],
     ["0.55 kW 0.75 HP", { kw: 0.55, hp: 0.75 }],
+    ["the flange is square about 6.5 inches across", { flange: "square" }],
+    ["1 HP pump on the square concrete pad by the round hot tub", { hp: 1 }],
+    ["el eje tiene rosca, no tiene cuña", { shaft: "threaded" }],
+    [
+      "Run capacitor is marked 30 µF 370 VAC. Motor is 1.5 HP, 230 V.",
+      { capacitorUf: 30, hp: 1.5, volts: [230] },
+    ],
+    ["I replaced the capacitor, a 30 mfd 370 volt one, it still hums", { capacitorUf: 30 }],
+    ["amperaje 8.2, amperaje con factor de servicio 9.4", { amps: [8.2], serviceFactorAmps: [9.4] }],
   ])("%s", (text, expected) => {
     expect(label(text)).toEqual(expected);
   });
@@ -114,6 +123,11 @@ describe("model and serial numbers are copied, never interpreted", () => {
     ["serial 22-40318 hp 1", { serialNumber: "22-40318", hp: 1 }],
     ["S/N 08-33-71", { serialNumber: "08-33-71" }],
     ["it just says 4471093 by the wires", {}],
+    ["part nos. 88-4417 and 88-4417A, 230 volts", { modelNumbers: ["88-4417", "88-4417A"], volts: [230] }],
+    ["Part number is TR-20B, and in small print TR-21B.", { modelNumbers: ["TR-20B", "TR-21B"] }],
+    ["model TR-20B and 230/115 volts", { modelNumbers: ["TR-20B"], volts: [230, 115] }],
+    ["the motor type is EHL, 7.2 amps", { modelNumbers: ["EHL"], amps: [7.2] }],
+    ["TYPE CP  FORM 2A  HP 1", { modelNumbers: ["CP"], hp: 1 }],
   ])("%s", (text, expected) => {
     expect(label(text)).toEqual(expected);
   });

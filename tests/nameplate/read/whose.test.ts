@@ -159,12 +159,26 @@ describe("only the label of the motor in question counts", () => {
   });
 });
 
+describe("a question about the label's own entry states it", () => {
+  test.each([
+    ["Can you cross reference part no. 3301-K? That's on the motor sticker.", { modelNumbers: ["3301-K"] }],
+    ["what does code K mean? it's on my label", { kvaCode: "K" }],
+    ["what does code K mean?", {}],
+    ["Do you stock model AB-220? It's not on my label", {}],
+  ])("%s", (text, expected) => {
+    expect(read(text).nameplate).toEqual(expected);
+  });
+});
+
 describe("facts of the place stay apart from the label", () => {
   test.each([
     ["20 amp double pole breaker", { breakerAmps: 20, breakerPoles: 2 }],
     ["pastilla de un polo, de 15 amperios", { breakerAmps: 15, breakerPoles: 1 }],
     ["it's wired for 240 volts", { supplyVolts: 240 }],
     ["the outlet is 120", { supplyVolts: 120 }],
+    ["pastilla doble de 20, 220 volts en la caja", { breakerAmps: 20, breakerPoles: 2, supplyVolts: 220 }],
+    ["on a 20A GFCI double-pole", { breakerAmps: 20, breakerPoles: 2 }],
+    ["mi casa tiene 220", { supplyVolts: 220 }],
     ["I measured 118 volts at the lugs", { supplyVolts: 118 }],
     [
       "breaker_amps;breaker_poles;supply_volts\n30;2;240",
@@ -175,6 +189,11 @@ describe("facts of the place stay apart from the label", () => {
     ["The pump is a Marlowe Cascade 340", { pumpModel: "Marlowe Cascade 340" }],
   ])("%s", (text, expected) => {
     expect(read(text)).toEqual({ nameplate: {}, site: expected, unreadable: [] });
+  });
+
+  test("volts that feed the pump and volts the motor is marked with", () => {
+    const { nameplate, site } = read("There's 208 volts feeding the pump. Motor is marked 230, 2 HP.");
+    expect({ nameplate, site }).toEqual({ nameplate: { volts: [230], hp: 2 }, site: { supplyVolts: 208 } });
   });
 
   test("a label voltage beside a wired one", () => {

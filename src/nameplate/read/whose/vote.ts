@@ -1,4 +1,5 @@
 import data from "../../../../intents/owners/weights.json" with { type: "json" };
+import { isConfirmed } from "../asking.ts";
 import type { Standing } from "../candidate.ts";
 import { type Context, cuesIn } from "../context.ts";
 import { isMark, isWord } from "../token.ts";
@@ -54,13 +55,21 @@ const CORRECTED = 6;
 /**
  * Two opinions on whose a figure is: that of the cues (`byCues`: it is the label's), which know the trade, and that of
  * the words around it, learned from labelled messages (`intents/owners`), which know wordings nobody listed. The words
- * overrule the cues when they are sure, except where the figure itself is claimed or corrected.
+ * overrule the cues when they are sure, except where the figure itself is claimed or corrected, and but for a capacitor:
+ * it hangs on the motor, and a bought or changed one is the motor's as well.
  */
 export function isLabels(context: Context, claim: Standing, byCues: boolean): boolean {
-  if (byCues && (isClaimed(context, claim) || isCorrected(context, claim))) return true;
+  if (byCues && isSettled(context, claim)) return true;
   const all = inOneBreath(context, claim).map((one) => oddsOf(learned, signsOf(context, one)));
   const odds = all.reduce((sum, each) => sum + each, 0) / all.length;
   return odds > (byCues ? NOT_THE_LABELS : THE_LABELS);
+}
+
+/** The words around a capacitor's figure, a claimed, a corrected or a confirmed one need not be weighed. */
+function isSettled(context: Context, claim: Standing): boolean {
+  if (claim.rating === "capacitorUf" || isClaimed(context, claim) || isCorrected(context, claim)) return true;
+  const clause = context.clauses[context.clauseAt[claim.start] ?? 0];
+  return clause !== undefined && isConfirmed(context, clause);
 }
 
 /** "my 20 amp breaker", "amps on mine: 9.6" */

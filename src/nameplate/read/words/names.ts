@@ -1,6 +1,8 @@
 import type { RatingName } from "../../vocabulary.ts";
 import { list } from "../wordlist.ts";
 
+const currentWords = ["amps", "amperes", "amperios", "amperaje", "amperajes", "corriente"];
+
 /**
  * Words and phrases that name a rating, accents removed, numbers as digits. `.` after a word and `-` between
  * words need not be written here; other marks do.
@@ -32,14 +34,28 @@ export const names: Partial<Record<RatingName, readonly string[]>> = {
   full load current, amperio, amperios, amperaje, amperage, amps fl, rated amps, rla, amp rating, ampers,
   amper, ampere rating, corriente, current, carga plena, plena carga, run amps, running amps, amps full load
 `),
-  serviceFactorAmps: list(`
+  serviceFactorAmps: [
+    ...list(`
   sfa, s f a, sf amps, sf amp, s f amps, s f amp, sf a, service factor amps, service factor amp, service
   factor current, serv factor amps, serv fact amps, max amps, max amp, maximum amps, max load amps, max load
   amp, max load, max current, maximum load amps, max a, amps max, amp max, amps sf, amps s f, amps fs, amps f s, amperios fs, fs amps, f s amps, sf current, max full
   load amps, maximo amperaje, amperaje maximo, amperios maximos, amps maximos, amps maximo, maximo amps,
-  mla, amps at sf, amperios a factor de servicio, amperaje a factor de servicio, amps at service factor, svc
-  factor amps, svc fctr amps, maxamps, sfamps, amps de factor de servicio, amperaje de factor de servicio
+  mla, amps at sf, amps at service factor, svc
+  factor amps, svc fctr amps, maxamps, sfamps
 `),
+    ...currentWords.flatMap((current) =>
+      ["a", "al", "de", "con", "con el", "por", "del"].flatMap((by) => [
+        `${current} ${by} factor de servicio`,
+        `${current} ${by} fs`,
+      ]),
+    ),
+    ...["amps", "amp", "amperes", "current"].flatMap((current) => [
+      `${current} with service factor`,
+      `${current} at the service factor`,
+      `${current} with sf`,
+      `${current} at sf`,
+    ]),
+  ],
   rpm: list(`
   rpm, rpms, r p m, speed, r / min, rev / min, revs, revolutions, revoluciones, revolutions per minute,
   revoluciones por minuto, velocidad, speed rpm, spd

@@ -19,7 +19,7 @@ export const supplyWords = list(`
   the house, my power is, power is, house power, my house, wiring is, electrician says its, toma,
   tomacorriente, conectado a, conectada a, la instalacion es de, instalacion es, alimentacion, enchufe,
   cableado, cableado a, cableado para, la casa, corriente de la casa, linea de, la linea, llega, llegan, le
-  llega, le llegan, here at the house, power coming in, voltage here, mains, line is
+  llega, le llegan, casa tiene, casa es de, here at the house, power coming in, voltage here, mains, line is
 `);
 export const poleWords: Readonly<Record<1 | 2 | 3, readonly string[]>> = {
   1: list(`
