@@ -1,5 +1,6 @@
 import type { Clause } from "./clauses.ts";
 import { type Context, cuesIn, isQuestion } from "./context.ts";
+import { statesInAsking } from "./statedInAsking.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 
 /** Home words that say only what is spoken of, not whose it is. */
@@ -82,24 +83,9 @@ export function asksGenerally(context: Context, clause: Clause): boolean {
   );
   if (states && ratings.size > 0) return false;
   // "Could it be 2.2? That's what it says."
-  if (isConfirmed(context, clause)) return false;
+  if (statesInAsking(context, clause)) return false;
   return isQuestion(context, clause.sentence) || general;
 }
-
-/** "What does code K mean? It's on my label.": what was asked about is the label's all the same. */
-export function isConfirmed({ tokens, sentences }: Context, clause: Clause): boolean {
-  if (sentences[clause.sentence]?.at(-1)?.closing !== "?") return false;
-  const next = sentences[clause.sentence + 1]?.[0];
-  if (!next || !isWord(tokens[next.start], "thats", "that", "its", "it", "eso", "asi", "esta", "viene"))
-    return false;
-  if (isWord(tokens[next.start], "thats") && isWord(tokens[next.start + 1], "what")) return true;
-  const words = tokens.slice(next.start + 1, Math.min(next.end, next.start + 8));
-  const placed = words.findIndex((token) => isWord(token, "on", "en"));
-  const denied = words.some((token) => isWord(token, "not", "no", "isnt", "never"));
-  return !denied && placed >= 0 && words.slice(placed).some((token) => isWord(token, ...papers));
-}
-
-const papers = ["label", "plate", "tag", "sticker", "nameplate", "motor", "placa", "etiqueta"];
 
 /** "Did I write 8.2 amps?" is about what was said, and a correction follows. */
 function recallsOwnWords(words: readonly Token[]): boolean {

@@ -27,6 +27,9 @@ export function halved(context: Context, claims: readonly Standing[]): Standing[
     // "code letter is J" says which.
     const letter = tokens[cue.end];
     if (cue.phrase === "letter is" && letter?.kind === "word" && letter.norm.length === 1) continue;
+    // "part 9920-4, something you can match"
+    const talk = isWord(letter, "you", "i", "we", "that", "to", "else", "like", "similar", "que", "asi");
+    if (/^(?:something|algo)$/.test(cue.phrase) && talk) continue;
     // "60 Hz, whatever that is": not known what it means, but read.
     if (cue.phrase === "whatever" && isWord(tokens[cue.end], "that", "thats", "it", "its", "those", "they"))
       continue;

@@ -1,9 +1,10 @@
-import { asksGenerally, isConfirmed } from "./asking.ts";
+import { asksGenerally } from "./asking.ts";
 import type { Clause } from "./clauses.ts";
 import { type Context, cuesIn, cuesOf, isQuestion } from "./context.ts";
 import { handBack } from "./handBack.ts";
 import { Ordered } from "./ordered.ts";
 import type { Owner } from "./owner.ts";
+import { statesInAsking } from "./statedInAsking.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 import { linksBack, turn } from "./turn.ts";
 import { motorsToldApart, sentencesOfWorkingMotors } from "./whichMotor.ts";
@@ -58,7 +59,7 @@ function ownersBy(context: Context, apart: boolean): Owner[] {
       owners.fill("other", clause.start, clause.end);
       continue;
     }
-    if (clause.opener && isConfirmed(context, clause)) {
+    if (clause.opener && statesInAsking(context, clause)) {
       inherited = "label";
       continue;
     }
@@ -74,6 +75,7 @@ function ownersBy(context: Context, apart: boolean): Owner[] {
     // "…, but the one on it now says 1.5 hp": the turn leads back to the label.
     const turned = before?.sentence === sentence && isWord(tokens[clause.start], "but", "pero", "however");
     if (turned && inherited !== "asked" && !working.has(sentence)) inherited = "label";
+    if (inherited === "other" && turnsToPump(context, clause, before)) inherited = "label";
     const entity = toldApart.before(clause.start + 1, 1)[0]?.owner;
     const opening: Owner = entity ?? inherited;
     const first = working.has(sentence) && opening === "label" ? "other" : opening;
@@ -120,6 +122,17 @@ function ownersBy(context: Context, apart: boolean): Owner[] {
     else if (cued && owner === "label") heading = undefined;
   }
   return owners;
+}
+
+/** "The dryer is on a 30, the pump's on a 20": from another thing to the pump. */
+function turnsToPump(context: Context, clause: Clause, before: Clause | undefined): boolean {
+  const { tokens } = context;
+  if (!before || before.sentence !== clause.sentence) return false;
+  let at = clause.start;
+  while (isWord(tokens[at], "and", "but", "y", "pero", "the", "my", "our", "la", "el", "mi", "pool")) at += 1;
+  if (at === clause.start || !isWord(tokens[at], "pump", "pumps", "bomba")) return false;
+  const verb = isWord(tokens[at + 1], "is", "on", "has", "es", "esta", "tiene", "breaker", "gets");
+  return verb && cuesIn(context, before.start, before.end, "thing").length > 0;
 }
 
 /** "Ticket 55120, about …": the number of an order or a house is no owner of what comes after it. */

@@ -1,6 +1,7 @@
 import type { RatingName, RatingValue } from "../vocabulary.ts";
 import type { Candidate } from "./candidate.ts";
 import { PhraseBook } from "./phrases.ts";
+import { tellsOfFace } from "./roundOrSquare.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 import { list } from "./wordlist.ts";
 import { valuePhrases } from "./words/values.ts";
@@ -14,7 +15,8 @@ for (const [rating, value, phrases] of valuePhrases)
 /** One-word values that are everyday words too: not with a word of these before or after. */
 const everyday = new Set(
   list(`
-  square, squared, round, threads, continuous, circular, cont, continua, continuo, variable
+  square, squared, squarish, round, threads, continuous, circular, cont, continua, continuo, variable, cuadrada,
+  cuadrado, redonda, redondo
 `),
 );
 const notAfter = new Set(
@@ -29,21 +31,12 @@ const notBefore = new Set(
 `),
 );
 
-/** What else of a pool and its place is round or square. */
-const surroundings = list(`
-  pool, pools, spa, tub, tubs, jacuzzi, pad, pads, slab, patio, deck, yard, house, shed, table, box, lid, cover, basket,
-  strainer, filter, tank, light, grate, skimmer, vault, hole, pipe, tile, tiles, window, room, alberca, piscina, losa,
-  patio, caja, tapa, filtro, tanque
-`);
-/** What of a motor is round or square. */
-const faces = list(`
-  flange, face, mount, mounting, plate, brida, cara, pattern, end
-`);
-
 /** "square flange", "single phase", "threaded", "CONT": values that name themselves. */
 export function selfNaming(tokens: readonly Token[]): Candidate[] {
   const candidates: Candidate[] = [];
-  for (let at = 0; at < tokens.length; at++)
+  for (let at = 0; at < tokens.length; at++) {
+    const screwed = screwsOn(tokens, at);
+    if (screwed) candidates.push(screwed);
     for (const match of values.matchesAt(tokens, at))
       for (const { rating, value, phrase } of match.found) {
         if (isEveryday(tokens, match.start, match.end, phrase)) continue;
@@ -63,7 +56,31 @@ export function selfNaming(tokens: readonly Token[]): Candidate[] {
         };
         candidates.push({ start: match.start, end: match.end, score, claims: [claim] });
       }
+  }
   return candidates;
+}
+
+const screwing =
+  /^(?:screws?|screwed|screwing|threads?|threaded|spins?|twists?|enrosca|enroscado|atornilla|rosca)$/;
+const onto = ["on", "onto", "into", "to", "off", "en", "al", "a"];
+
+/** "the impeller screws right onto the shaft", "el impulsor se enrosca en el eje". */
+function screwsOn(tokens: readonly Token[], at: number): Candidate | undefined {
+  const verb = tokens[at];
+  if (verb?.kind !== "word" || !screwing.test(verb.norm)) return undefined;
+  let end = at + 1;
+  while (end < at + 3 && isWord(tokens[end], "right", "straight", "just", "directly", "itself", "directo"))
+    end += 1;
+  if (!isWord(tokens[end], ...onto)) return undefined;
+  const impeller = tokens
+    .slice(Math.max(0, at - 6), at)
+    .some((token) => isWord(token, "impeller", "impulsor", "propela", "turbina"));
+  const shaft = tokens.slice(end, end + 5).some((token) => isWord(token, "shaft", "eje", "flecha"));
+  if (!impeller && !shaft) return undefined;
+  const claims = [
+    { rating: "shaft" as const, value: "threaded" as const, start: at, end: end + 1, score: 3 },
+  ];
+  return { start: at, end: end + 1, score: 3, claims };
 }
 
 /** A value word that means something else here: "square feet", "all year round", a key "3/16 square". */
@@ -76,13 +93,8 @@ function isEveryday(tokens: readonly Token[], start: number, end: number, phrase
   if (phrase === "square" && size) return true;
   // "round two" counts rounds.
   if (phrase === "round" && next?.kind === "number" && next.value <= 3) return true;
-  // "the flange is square about 6.5 inches"
-  const ofFace = tokens.slice(Math.max(0, start - 4), start).some((token) => isWord(token, ...faces));
-  if (ofFace && !tokens.slice(end, end + 3).some((token) => isWord(token, ...surroundings))) return false;
-  // "a square concrete pad", "the round hot tub"
-  const around = tokens.slice(end, end + 3);
-  const stop = around.findIndex((token) => token.kind !== "word" || isWord(token, ...faces));
-  if (around.slice(0, stop < 0 ? 3 : stop).some((token) => isWord(token, ...surroundings))) return true;
+  const ofFace = tellsOfFace(tokens, start, end);
+  if (ofFace !== undefined) return !ofFace;
   return (
     (next?.kind === "word" && notAfter.has(next.norm)) ||
     (previous?.kind === "word" && notBefore.has(previous.norm))

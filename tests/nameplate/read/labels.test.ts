@@ -101,6 +101,10 @@ describe("frame, face, shaft, speeds, phase and letters", () => {
     ["0.55 kW 0.75 HP", { kw: 0.55, hp: 0.75 }],
     ["the flange is square about 6.5 inches across", { flange: "square" }],
     ["1 HP pump on the square concrete pad by the round hot tub", { hp: 1 }],
+    ["our pool is square, motor 1 HP", { hp: 1 }],
+    ["it sits on a round patch of bricks, 1 HP", { hp: 1 }],
+    ["la cara donde va la bomba es cuadrada", { flange: "square" }],
+    ["the impeller screws right onto the shaft", { shaft: "threaded" }],
     ["el eje tiene rosca, no tiene cuña", { shaft: "threaded" }],
     [
       "Run capacitor is marked 30 µF 370 VAC. Motor is 1.5 HP, 230 V.",

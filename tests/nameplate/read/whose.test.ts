@@ -164,6 +164,11 @@ describe("a question about the label's own entry states it", () => {
     ["Can you cross reference part no. 3301-K? That's on the motor sticker.", { modelNumbers: ["3301-K"] }],
     ["what does code K mean? it's on my label", { kvaCode: "K" }],
     ["what does code K mean?", {}],
+    ["Do you have a replacement for part number QX-2207?", { modelNumbers: ["QX-2207"] }],
+    ["Is part number 9920-4 something you can match?", { modelNumbers: ["9920-4"] }],
+    ["tienen reemplazo para el modelo QX-2207?", { modelNumbers: ["QX-2207"] }],
+    ["do you carry model QX-22?", {}],
+    ["the display says 2850 rpm, the label is 3450 rpm", { rpm: [3450] }],
     ["Do you stock model AB-220? It's not on my label", {}],
   ])("%s", (text, expected) => {
     expect(read(text).nameplate).toEqual(expected);
@@ -179,6 +184,8 @@ describe("facts of the place stay apart from the label", () => {
     ["pastilla doble de 20, 220 volts en la caja", { breakerAmps: 20, breakerPoles: 2, supplyVolts: 220 }],
     ["on a 20A GFCI double-pole", { breakerAmps: 20, breakerPoles: 2 }],
     ["mi casa tiene 220", { supplyVolts: 220 }],
+    ["The dryer is on a 30, the pump's on a 20 two pole.", { breakerAmps: 20, breakerPoles: 2 }],
+    ["Pump housing says Ostrand X-20.", { pumpModel: "Ostrand X-20" }],
     ["I measured 118 volts at the lugs", { supplyVolts: 118 }],
     [
       "breaker_amps;breaker_poles;supply_volts\n30;2;240",

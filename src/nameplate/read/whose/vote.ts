@@ -1,7 +1,7 @@
 import data from "../../../../intents/owners/weights.json" with { type: "json" };
-import { isConfirmed } from "../asking.ts";
 import type { Standing } from "../candidate.ts";
 import { type Context, cuesIn } from "../context.ts";
+import { statesInAsking } from "../statedInAsking.ts";
 import { isMark, isWord } from "../token.ts";
 import { signsOf } from "./signs.ts";
 
@@ -65,11 +65,11 @@ export function isLabels(context: Context, claim: Standing, byCues: boolean): bo
   return odds > (byCues ? NOT_THE_LABELS : THE_LABELS);
 }
 
-/** The words around a capacitor's figure, a claimed, a corrected or a confirmed one need not be weighed. */
+/** The words around a capacitor's figure, a claimed or corrected one and one stated in asking need not be weighed. */
 function isSettled(context: Context, claim: Standing): boolean {
   if (claim.rating === "capacitorUf" || isClaimed(context, claim) || isCorrected(context, claim)) return true;
   const clause = context.clauses[context.clauseAt[claim.start] ?? 0];
-  return clause !== undefined && isConfirmed(context, clause);
+  return clause !== undefined && statesInAsking(context, clause);
 }
 
 /** "my 20 amp breaker", "amps on mine: 9.6" */

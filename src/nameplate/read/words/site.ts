@@ -37,12 +37,37 @@ export const poleWords: Readonly<Record<1 | 2 | 3, readonly string[]>> = {
 `),
 };
 /** What comes before the pump's own name. */
-export const pumpWords = list(`
+export const pumpWords = [
+  ...[
+    "body",
+    "housing",
+    "lid",
+    "pot",
+    "casing",
+    "case",
+    "basket",
+    "strainer",
+    "basket lid",
+    "strainer lid",
+    "pot lid",
+  ].flatMap((part) =>
+    ["says", "reads", "is marked", "is stamped", "shows"].flatMap((verb) => [
+      `pump ${part} ${verb}`,
+      `${part} says`,
+    ]),
+  ),
+  ...["dice", "marca"].flatMap((verb) => [
+    `la bomba ${verb}`,
+    `cuerpo de la bomba ${verb}`,
+    `tapa de la bomba ${verb}`,
+  ]),
+  ...list(`
   pump model, pump :, bomba :, pump is a, pump is an, pump is the, wet end is a, wet end model, wet end is,
   pump model is, pump model number, pump model no, pump type, modelo de bomba, modelo de la bomba, la bomba
   es una, la bomba es un, bomba modelo, pump body says, pump says, pumps a, pumps an, its the pump, pump
   name is, pump itself is a, pump body is a, wet end says, pump number, model of the pump, pump is model
-`);
+`),
+];
 /** Small words that may stand between a figure and the word for it. */
 export const siteFillers = list(`
   phase, three, what, that, those, my, our, out, coming, comes, pad, double, dual, single, 2, pole, polo, polos,
