@@ -35,6 +35,10 @@ export function arriving({ tokens, clauses }: Context): Claim[] {
     const figure = at === undefined ? undefined : tokens[at];
     if (at === undefined || figure?.kind !== "number") continue;
     const words = tokens.slice(start, Math.min(end, at + 12));
+    if (isMetered(tokens, start, end)) {
+      found.push({ rating: "supplyVolts", value: figure.value, start: at, end: at + 1, score: 1 });
+      continue;
+    }
     if (end - start > 24 || words.some((token) => token.kind === "word" && ofLabel.test(token.norm)))
       continue;
     const said = words.some(
@@ -65,6 +69,23 @@ function hasOnly(tokens: readonly Token[], start: number, at: number): boolean {
     only && words.some((token) => isWord(token, "have", "got", "ive", "weve", "tengo", "tenemos", "hay"))
   );
 }
+
+const instruments = /^(?:multimeter|voltmeter|tester|meter|multimetro|voltimetro|probador|dmm)$/;
+const notVolts =
+  /^(?:label|plate|nameplate|tag|sticker|placa|etiqueta|rated|stamped|amps|amp|a|hp|rpm|ohms|clamp|motor|hz|uf|mfd)$/;
+
+/** "wires say 240 with my tester", "the multimeter reads 238": told of nothing else. */
+function isMetered(tokens: readonly Token[], start: number, end: number): boolean {
+  const words = tokens.slice(start, Math.min(end, start + 16));
+  return (
+    words.some((token) => token.kind === "word" && instruments.test(token.norm)) &&
+    !words.some((token, at) => token.kind === "word" && notVolts.test(token.norm) && !isArticle(words, at))
+  );
+}
+
+/** "a" before a word is no unit. */
+const isArticle = (words: readonly Token[], at: number) =>
+  words[at]?.norm === "a" && words[at - 1]?.kind !== "number";
 
 /** "at it", "at the pump's disconnect", "between the two hots", "there". */
 function isPlaced(tokens: readonly Token[], from: number, end: number): boolean {

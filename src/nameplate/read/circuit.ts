@@ -6,6 +6,7 @@ import { suits } from "./plausible.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 import { list } from "./wordlist.ts";
 import { breakerWords, circuitWords, poleWords, siteFillers, supplyWords } from "./words/site.ts";
+import { valuePhrases } from "./words/values.ts";
 
 type SiteFact = "breakerAmps" | "supplyVolts" | "circuit";
 
@@ -86,6 +87,17 @@ function withPoles(tokens: readonly Token[], breaker: Candidate): Candidate {
   return breaker;
 }
 
+const phases = new PhraseBook<true>().addAll(
+  valuePhrases.filter(([rating]) => rating === "phase").flatMap(([, , phrases]) => phrases),
+  true,
+);
+const house = ["supply", "service", "house", "power", "incoming", "mains", "line", "alimentacion", "panel"];
+
+/** "The supply is 208 three phase": the phases of the building, not the motor's. */
+function withPhases(tokens: readonly Token[], start: number, end: number): number {
+  return isWord(tokens[start], ...house) ? (phases.longestAt(tokens, end)?.end ?? end) : end;
+}
+
 /** A figure before or after the word for it, with a few small words between. */
 function around(tokens: readonly Token[], start: number, end: number, kind: SiteFact): Candidate[] {
   const candidates: Candidate[] = [];
@@ -124,7 +136,8 @@ function around(tokens: readonly Token[], start: number, end: number, kind: Site
           isWord(tokens[last], ...(units === voltWords ? ampWords : voltWords), "hp", "rpm", "hz")) ||
         isWord(tokens[last], "pole", "polo", "polos");
       if (!otherUnit) {
-        offer(at, start, unit ? last + 1 : at + 1, cost, unit);
+        const stop = unit ? last + 1 : at + 1;
+        offer(at, start, kind === "supplyVolts" ? withPhases(tokens, start, stop) : stop, cost, unit);
         break;
       }
       // "outlet's a 20A 115V": the amps are explained with it.

@@ -125,7 +125,7 @@ function stepCost(token: Token, first: boolean, words: number): number | undefin
 /** Words that may stand between a value and the name after it: "9.6 for the amps". */
 const backward = new Set(
   list(`
-  for, on, at, the, is, are, as, of, in, its, next, to, beside, under, below, whats, what, right, max, de, para, total, rated, nominal, full, even, flat, y, motor, es,
+  for, on, at, near, the, is, are, as, of, in, its, next, to, beside, under, below, whats, what, right, max, de, para, total, rated, nominal, full, even, flat, y, motor, es,
   it, word, words, says, say, said, reads, shows, goes, with, by, after, listed, printed, written, stamped, where,
   el, la, los, las, son, en, dice, lo, que, junto, va
 `),

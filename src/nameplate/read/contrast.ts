@@ -5,7 +5,7 @@ import type { Ordered } from "./ordered.ts";
 import type { Owner } from "./owner.ts";
 import { suits } from "./plausible.ts";
 import { revalue } from "./revalue.ts";
-import { isMark, isWord } from "./token.ts";
+import { isMark, isWord, type Token } from "./token.ts";
 import { parseValue } from "./values.ts";
 
 const papers = ["label", "plate", "nameplate", "placa", "tag", "sticker", "etiqueta", "motor", "mine"];
@@ -38,7 +38,8 @@ export function contrasted(
   const { tokens, clauses, clauseAt, sentenceAt } = context;
   const found: Standing[] = [];
   for (const claim of stated.all) {
-    if (owners[claim.start] === "label" || owners[claim.start] === "asked") continue;
+    const owner = owners[claim.start];
+    if (owner === "label" || (owner === "asked" && !lettered.has(claim.rating))) continue;
     const index = (clauseAt[claim.start] ?? 0) + 1;
     const next = clauses[index];
     if (!next) continue;
@@ -49,6 +50,17 @@ export function contrasted(
     )
       continue;
     for (let at = next.start; at < next.end; at++) {
+      // "class B vs class F? mine is B"
+      if (
+        lettered.has(claim.rating) &&
+        ofLabel &&
+        isLetter(tokens[at]) &&
+        isWord(tokens[at - 1], ...saying)
+      ) {
+        const value = tokens[at]?.norm.toUpperCase();
+        found.push({ ...claim, value, start: at, end: at + 1, from: at, to: at + 1 });
+        break;
+      }
       if (
         tokens[at]?.kind !== "number" ||
         explained[at] ||
@@ -64,6 +76,11 @@ export function contrasted(
   }
   return found;
 }
+
+const lettered: ReadonlySet<RatingName> = new Set<RatingName>(["insulationClass", "kvaCode"]);
+
+const isLetter = (token: Token | undefined) =>
+  token?.kind === "word" && token.upper && /^[a-hj-z]$/.test(token.norm);
 
 const reach = 24;
 

@@ -24,6 +24,7 @@ import { supplyNow } from "./supplyNow.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 import { topics } from "./topics.ts";
 import { isLabels } from "./whose/vote.ts";
+import { isWondered } from "./wondering.ts";
 
 /** All that the chosen readings state, whoever it is said of, and the message around it. */
 export function statedBy(
@@ -35,7 +36,7 @@ export function statedBy(
     claims.map((claim) => quotedVolts(tokens, ofPump(tokens, { ...claim, from: start, to: end }))),
   );
   const capacitors = all.filter(({ rating }) => rating === "capacitorUf").slice(0, 9);
-  const stated = all.filter((claim) => !isCapacitorVoltage(claim, capacitors));
+  const stated = all.filter((claim) => !isCapacitorVoltage(claim, capacitors) && !numbersPart(tokens, claim));
   return { stated, context: contextOf(tokens, names, stated) };
 }
 
@@ -62,6 +63,7 @@ export function resolve(
   let standing = stated.filter(
     (claim) =>
       !unheard.has(claim) &&
+      !isWondered(context, claim) &&
       (isAsked(claim) || referred.has(claim) ? counts(owners, claim) : heard(context, owners, claim)),
   );
   standing = standing.filter((claim) => !outspoken(owners, claim, standing));
@@ -88,7 +90,7 @@ export function resolve(
   add(quoted(context, owners, explained, ordered));
   add(openQuestions(context, explained, standing).filter(ofLabel));
   add(topics(context, explained, standing).filter(ofLabel));
-  add(selfEvident(context, explained, standing).filter(ofLabel));
+  add(selfEvident(context, owners, explained, standing));
   standing = retitled(context, expecting, standing);
   add(answers(text, context, owners, explained, expecting, standing));
   standing.sort((a, b) => a.start - b.start);
@@ -152,6 +154,20 @@ function measuredSupply(
   const [volts, ...more] = Array.isArray(measured?.value) ? (measured.value as number[]) : [];
   if (!measured || volts === undefined || more.length > 0 || volts < 100 || volts > 500) return [];
   return [{ ...measured, rating: "supplyVolts", value: volts }];
+}
+
+const components =
+  /^(?:seal|seals|impeller|gasket|basket|lid|oring|filter|heater|timer|relay|board|diffuser|bearing|bearings|switch|cell|cartridge|capacitor|sello|impulsor|filtro|empaque|balero|baleros|calentador)$/;
+
+/** "The seal part number is 19-002": a number of something else. */
+function numbersPart(tokens: readonly Token[], { rating, from }: Standing): boolean {
+  const noun = tokens[from - 1];
+  return (
+    (rating === "modelNumbers" || rating === "serialNumber") &&
+    noun?.kind === "word" &&
+    !noun.wide &&
+    components.test(noun.norm)
+  );
 }
 
 /** "Model number on the pump is BR-400" is the pump's own name. */

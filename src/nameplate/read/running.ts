@@ -59,6 +59,8 @@ export function price(tokens: readonly Token[], at: number): Candidate[] {
       "el",
       "each",
       "dollars",
+      "dolares",
+      "dolar",
       "the",
       "cada",
       "for",

@@ -2,6 +2,7 @@ import { isNameplateRating, type RatingName, type RatingValue } from "../vocabul
 import type { Claim } from "./candidate.ts";
 import type { Context } from "./context.ts";
 import type { Name } from "./naming.ts";
+import type { Owner } from "./owner.ts";
 import { suits } from "./plausible.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 import { parseValue } from "./values.ts";
@@ -12,6 +13,7 @@ import { parseValue } from "./values.ts";
  */
 export function selfEvident(
   { tokens }: Context,
+  owners: readonly Owner[],
   explained: readonly boolean[],
   claims: readonly Claim[],
 ): Claim[] {
@@ -29,7 +31,7 @@ export function selfEvident(
     claims.some((claim) => claim.rating === rating) || found.some((claim) => claim.rating === rating);
   for (let at = 0; at < tokens.length; at++) {
     const token = tokens[at];
-    if (token?.kind !== "number" || explained[at]) continue;
+    if (token?.kind !== "number" || explained[at] || owners[at] !== "label") continue;
     // "Two voltages are listed" counts.
     if (token.form === "words" && tokens[at + 1]?.kind === "word") continue;
     const take = (rating: RatingName, accept: (value: number) => boolean): boolean => {
@@ -140,7 +142,13 @@ function standsAlone(
     isMark(token, ",", ";", "|", "/", "+", "*") ||
     explained[at] === true ||
     (token.kind === "number" && !(at < first ? tokens[first] : token)?.glued);
-  const ending = isMark(after, ".", "!") && (tokens[last + 2] === undefined || !tokens[last + 2]?.glued);
+  // "1.5 hp 230 with 8.4 amps"
+  const goesOn =
+    isWord(after, "with", "and", "con", "y") &&
+    explained[first - 1] === true &&
+    tokens[last + 2]?.kind === "number";
+  const ending =
+    goesOn || (isMark(after, ".", "!") && (tokens[last + 2] === undefined || !tokens[last + 2]?.glued));
   return (
     (open(before, first - 1) || isMark(before, ":", ".")) &&
     (open(after, last + 1) || ending) &&

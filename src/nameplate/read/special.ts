@@ -105,6 +105,7 @@ function parseIdentifier(
       break;
     end += 1;
   }
+  if (name?.rating === "serialNumber") end = withMiddleRun(tokens, token, end);
   end = withSecondRun(tokens, token, end);
   while (end > at + 1 && isMark(tokens[end - 1], ",", ".", ";", ")", "!", "?", '"', ":")) end -= 1;
   const last = tokens[end - 1];
@@ -122,7 +123,7 @@ function parseIdentifier(
   if (!digits && !(capitals && (cost <= 0.05 || standsOut) && last.end - token.start >= 2)) return [];
   if (token.kind === "partial") return [{ end, value: undefined, fit: 1, half: true }];
   if (end === at + 1 && notIdentifiers.test(token.norm) && cost > 0.3) return [];
-  const text = identifierText(token, last);
+  const text = identifierText(tokens.slice(at, end), token, last);
   const figure = end === at + 1 && token.kind === "number" && !/^\d{4,}$/.test(token.norm);
   const direct = name !== undefined && cost <= 0.3 && !figure ? 2.5 : 0;
   if (token.kind === "number" && end === at + 1 && name?.weak && cost > 0.3) return [];
@@ -135,6 +136,16 @@ function parseIdentifier(
 }
 
 const isNoSmallWord = ({ norm }: Token) => !isLabelWord(norm) && !isCopula(norm);
+
+/** "SERIAL PX 44 1093": of three runs the first is letters and the last too long for a rating. */
+function withMiddleRun(tokens: readonly Token[], first: Token, end: number): number {
+  const [middle, last] = [tokens[end], tokens[end + 1]];
+  const lettered =
+    first.kind === "word" && first.upper && isNoSmallWord(first) && first.chunk.text.length <= 3;
+  const figures = middle?.kind === "number" && /^\d{2}$/.test(middle.norm) && !middle.glued && !middle.wide;
+  const long = last?.kind === "number" && /^\d{4,}$/.test(last.norm) && last.end === last.chunk.end;
+  return lettered && figures && long && !last.glued && !last.wide ? end + 2 : end;
+}
 
 /** A short first run may be followed by a second one: "S/N 99 1123", "MODEL QX 4410". */
 function withSecondRun(tokens: readonly Token[], first: Token, end: number): number {
@@ -164,9 +175,12 @@ function withSecondRun(tokens: readonly Token[], first: Token, end: number): num
   return measured || unit ? end : end + 1;
 }
 
-function identifierText(first: Token, last: Token): string {
-  const whole = first.chunk.text.slice(first.start - first.chunk.start);
+/** The runs as typed, from the first piece on; of one run alone no further than the last piece. */
+function identifierText(pieces: readonly Token[], first: Token, last: Token): string {
+  const from = first.start - first.chunk.start;
   if (last.chunk.start === first.chunk.start)
-    return first.chunk.text.slice(first.start - first.chunk.start, last.end - first.chunk.start);
-  return `${whole} ${last.chunk.text}`;
+    return first.chunk.text.slice(from, last.end - first.chunk.start);
+  const runs = new Map(pieces.map(({ chunk }) => [chunk.start, chunk.text]));
+  runs.set(first.chunk.start, first.chunk.text.slice(from));
+  return [...runs.values()].join(" ");
 }

@@ -23,6 +23,11 @@ function isConfirmed({ tokens, sentences }: Context, clause: Clause): boolean {
 }
 
 const looking = [
+  "crosses",
+  "crossing",
+  "matches",
+  "interchange",
+  "interchanges",
   "match",
   "cross",
   "reference",
@@ -49,7 +54,8 @@ const replacements = [
 function seeksMatch({ tokens, stated }: Context, clause: Clause): boolean {
   const named = stated.within(clause.start, clause.end);
   const [number] = named;
-  if (number?.rating !== "modelNumbers" || named.length > 1) return false;
+  if ((number?.rating !== "modelNumbers" && number?.rating !== "serialNumber") || named.length > 1)
+    return false;
   const before = tokens.slice(clause.start, number.start);
   if (tokens.slice(clause.start, clause.end).some((token) => isWord(token, ...looking))) return true;
   if (before.some((token) => isWord(token, ...replacing))) return true;

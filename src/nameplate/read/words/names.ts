@@ -19,7 +19,7 @@ export const names: Partial<Record<RatingName, readonly string[]>> = {
 `),
   totalHp: list(`
   thp, t hp, sfhp, sf hp, s f hp, total hp, total horsepower, total horse power, total horse, hp total,
-  service factor hp, service factor horsepower, sf horsepower, tot hp, caballos totales, hp totales, total
+  service factor hp, service factor horsepower, sf horsepower, service factor horse power, sf horse power, tot horse power, tot hp, caballos totales, hp totales, total
   de caballos
 `),
   kw: list(`
@@ -48,6 +48,9 @@ export const names: Partial<Record<RatingName, readonly string[]>> = {
         `${current} ${by} factor de servicio`,
         `${current} ${by} fs`,
       ]),
+    ),
+    ...currentWords.flatMap((current) =>
+      ["max", "maximo", "maximos", "maxima"].flatMap((most) => [`${current} ${most}`, `${most} ${current}`]),
     ),
     ...["amps", "amp", "amperes", "current"].flatMap((current) => [
       `${current} with service factor`,

@@ -17,7 +17,8 @@ export const homeCues: readonly string[] = list(`
 
 /** Equipment, parts and papers with figures of their own. */
 export const otherThings: readonly string[] = list(`
-  display, screen, keypad, readout, control panel, speed control, pantalla, the box, la caja, water temp, air temp, air was, pool light, pool lights, lid, the seal, impeller,
+  air handler, furnace, heat pump, water heater, mini split, minisplit, vfd, dishwasher, garbage disposal, boiler, chiller,
+  welder, ceiling fan, pressure pump, aire acondicionado, lavadora, secadora, refrigerador, display, screen, keypad, readout, control panel, speed control, pantalla, the box, la caja, water temp, air temp, air was, pool light, pool lights, lid, the seal, impeller,
   impellers, impulsor, diffuser, volute, wet end, wetend, pump body, pump housing, pump lid, housing,
   casing, strainer, basket, strainer pot, o ring, oring, o rings, shaft seal, seal plate, gasket, carton,
   package, packaging, shipping label, cardboard box, shipping box, box says, box it came in, receipt,

@@ -16,7 +16,7 @@ export const supplyWords = list(`
   pad, at house, at home, at the building, in the building, at the property, at the site, at the house, at
   the box, at the pump, at the disconnect, to the pump, to the pad, house is, house has, receptacle,
   connected to, strapped for, set for, set to, set up for, setup for, switched to, jumpered for, voltage at
-  the house, my power is, power is, house power, my house, wiring is, electrician says its, toma,
+  the house, my power is, power is, house power, my house, wiring is, electrician says its, toma, contacto, contactos, tablero, centro de carga,
   tomacorriente, conectado a, conectada a, la instalacion es de, instalacion es, alimentacion, enchufe,
   cableado, cableado a, cableado para, la casa, corriente de la casa, linea de, la linea, llega, llegan, le
   llega, le llegan, casa tiene, casa es de, here at the house, power coming in, voltage here, mains, line is
@@ -65,7 +65,7 @@ export const pumpWords = [
   pump model, pump :, bomba :, pump is a, pump is an, pump is the, wet end is a, wet end model, wet end is,
   pump model is, pump model number, pump model no, pump type, modelo de bomba, modelo de la bomba, la bomba
   es una, la bomba es un, bomba modelo, pump body says, pump says, pumps a, pumps an, its the pump, pump
-  name is, pump itself is a, pump body is a, wet end says, pump number, model of the pump, pump is model
+  name is, pump itself is, pump itself is an, pump body is a, wet end says, pump number, model of the pump, pump is model
 `),
 ];
 /** Small words that may stand between a figure and the word for it. */
