@@ -53,9 +53,7 @@ export const names: Partial<Record<RatingName, readonly string[]>> = {
       ["max", "maximo", "maximos", "maxima"].flatMap((most) => [`${current} ${most}`, `${most} ${current}`]),
     ),
     ...["amps", "amp", "amperes", "current"].flatMap((current) => [
-      `${current} with service factor`,
       `${current} at the service factor`,
-      `${current} with sf`,
       `${current} at sf`,
     ]),
   ],
