@@ -92,7 +92,8 @@ export function headOf(
   const words = tokens.slice(head.start, head.end).filter(({ kind }) => kind === "word");
   const whole = words.map(({ norm }) => norm).join(" ");
   if (Object.hasOwn(ofPlace, whole)) return ofPlace[whole];
-  for (let start = head.start; start < head.end; start++) {
+  const sentence = afterSentence(tokens, head);
+  for (let start = sentence; start < head.end; start++) {
     if (tokens[start]?.kind === "mark") continue;
     const whole = names[start]?.find((name) =>
       tokens
@@ -104,8 +105,27 @@ export function headOf(
   return undefined;
 }
 
+/** "Good evening. HP": a head may have a sentence before it. */
+function afterSentence(tokens: readonly Token[], head: Cell): number {
+  for (let at = head.end - 1; at > head.start + 1; at--) {
+    const before = tokens[at - 1];
+    const ends = isMark(before, ".", "!", "?", ",") && !tokens[at]?.glued;
+    if (ends && tokens[at - 2]?.kind === "word") return at;
+  }
+  return head.start;
+}
+
+/** A cell may have a sentence after it: "1. I have two dogs". */
+function beforeSentence(tokens: readonly Token[], cell: Cell): Cell {
+  for (let at = cell.start + 1; at < cell.end; at++)
+    if (isMark(tokens[at], ".", "!") && tokens[at]?.glued && !tokens[at + 1]?.glued)
+      return { ...cell, end: at };
+  return cell;
+}
+
 /** What a cell under or beside the name of a rating says of it. */
-export function cellValue(tokens: readonly Token[], rating: RatingName, cell: Cell): Claim | undefined {
+export function cellValue(tokens: readonly Token[], rating: RatingName, box: Cell): Claim | undefined {
+  const cell = beforeSentence(tokens, box);
   let start = cell.start;
   while (start < cell.end && isMark(tokens[start], '"', "'", "|")) start += 1;
   const single = tokens[start];

@@ -118,7 +118,7 @@ export const parts: Readonly<Record<string, number>> = {
 };
 export const horses = new Set(["horse", "horses", "horsepower", "hp", "caballo", "caballos"]);
 /** Words that are a number only next to a unit or a name: articles and pronouns. */
-export const shy = new Set(["one", "un", "una", "uno", "once", "a"]);
+export const shy = new Set(["one", "un", "una", "uno", "once", "a", "half", "media"]);
 
 export const joiners = new Set(["and", "y", "&", "n"]);
 export const counted = new Set([

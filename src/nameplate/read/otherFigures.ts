@@ -184,7 +184,7 @@ function isInsteadOfUnit(tokens: readonly Token[], start: number, end: number): 
       !unit.glued &&
       !isWord(next, "diameter", "long", "wide", "pipe", "shaft", "x", "thick", "across")
     );
-  if (unit.norm === "am") return !unit.glued && next?.kind === "word";
+  if (unit.norm === "am") return !unit.glued && isWord(next, "i");
   if (
     list(`
   st, m, k, w, ga, mi, th

@@ -5,13 +5,14 @@ import { isMark, isWord, type Token } from "./token.ts";
 const fillers = new Set(
   (
     "um uh uhh uhm erm hmm clearly definitely exactly plainly obviously literally basically honestly certainly surely truly " +
-    "simply undoubtedly supposedly claramente exactamente definitivamente simplemente"
+    "simply undoubtedly supposedly lol lmao haha hahaha jaja jajaja jajajaja smh claramente exactamente definitivamente simplemente"
   ).split(" "),
 );
 
 const stating = new Set(["says", "reads", "shows", "is", "its", "are", "dice", "es", "marca", "said", "was"]);
 const synonyms = new Map([
   ["states", "says"],
+  ["reads", "says"],
   ["displays", "says"],
   ["indicates", "says"],
   ["indica", "dice"],
@@ -48,6 +49,7 @@ export function plainSpeech(tokens: readonly Token[]): Token[] {
       const norm = synonyms.get(token.norm);
       if (norm !== undefined) kept = { ...token, norm };
     }
+    if (beginsAnew(plain.at(-1), token)) plain.push(fullStop(plain.at(-1) ?? token));
     // What stood before a dropped token stands before this one now.
     if (dropped) kept = { ...kept, glued: dropped.glued, wide: dropped.wide };
     dropped = undefined;
@@ -56,8 +58,33 @@ export function plainSpeech(tokens: readonly Token[]): Token[] {
   return plain;
 }
 
+/** Words that begin a sentence when they are written with a capital after a figure: "2 hp 230 Thanks so much". */
+const openers = new Set(
+  (
+    "thanks thank thx let please what whats is does do can could would will my our the its this that these those i im we " +
+    "you any how hope sorry also and but so runs it gracias por que cual mi el la los las es hay no yes ok okay"
+  ).split(" "),
+);
+
+/** A sentence begins here though nothing ended the one before. */
+function beginsAnew(before: Token | undefined, token: Token): boolean {
+  if (token.kind !== "word" || token.glued || token.upper || !openers.has(token.norm)) return false;
+  if (!/^\p{Lu}/u.test(token.chunk.text)) return false;
+  return before?.kind === "number" || (before?.kind === "word" && unitEnds.has(before.norm));
+}
+
+const unitEnds = new Set(
+  "hp v volts volt vac a amps amp rpm hz hertz y j c ph phase horsepower cont".split(" "),
+);
+
+function fullStop({ end, chunk }: Token): Token {
+  return { kind: "mark", norm: ".", start: end, end, glued: true, wide: false, chunk };
+}
+
 function isFiller(tokens: readonly Token[], at: number): boolean {
   const token = tokens[at];
+  if (token?.kind === "mark")
+    return /^\p{Extended_Pictographic}|^[\u200d\ufe0f\u{1f3fb}-\u{1f3ff}\ud800-\udfff]/u.test(token.norm);
   if (token?.kind !== "word") return false;
   if (fillers.has(token.norm)) return true;
   // "says like 9.6", "is just 2": before a figure they are fillers too.

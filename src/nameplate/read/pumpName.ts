@@ -19,7 +19,11 @@ export function pump(tokens: readonly Token[], at: number): Candidate[] {
   let digits = false;
   while (end < tokens.length && end - start < 9) {
     const token = tokens[end];
-    if (!token || token.kind === "break" || isMark(token, ",", ".", ";", "(", ")", "!", "?", '"', "”", ":"))
+    if (
+      !token ||
+      token.kind === "break" ||
+      isMark(token, ",", ".", ";", "|", "(", ")", "!", "?", '"', "”", ":")
+    )
       break;
     if (
       token.kind === "word" &&

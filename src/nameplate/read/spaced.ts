@@ -7,7 +7,9 @@ export interface Mapped {
   readonly at: readonly number[];
 }
 
-const letterSpaced = /^[^\S\n]*(?:[^\s](?:[^\S\n]+|$)){4,}$/u;
+/** A whole line of single characters, but for a sentence before or after it. */
+const letterSpaced =
+  /(?<=^|[.!?,;][^\S\n]{1,3})(?:[^\s](?:[^\S\n]+(?=\S(?:\s|[.!?,;]|$))|$|(?=[.!?,;](?:\s|$)))){4,}/u;
 
 /**
  * Lines written with a space after every character (`H P 1 . 5`) drawn together, and words and figures with a stray
@@ -17,8 +19,9 @@ export function drawTogether(message: string): Mapped | undefined {
   const dropped = new Set<number>();
   let offset = 0;
   for (const line of message.split("\n")) {
-    if (line.length < 200 && letterSpaced.test(line))
-      for (let column = 0; column < line.length; column++) {
+    const spread = line.length < 200 ? letterSpaced.exec(line) : null;
+    if (spread)
+      for (let column = spread.index; column < spread.index + spread[0].length; column++) {
         if (/\s/.test(line[column] ?? "")) dropped.add(offset + column);
       }
     else for (const column of strayBlanks(line)) dropped.add(offset + column);

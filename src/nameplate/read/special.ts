@@ -166,7 +166,7 @@ function withSecondRun(tokens: readonly Token[], first: Token, end: number): num
     number &&
     (second.norm === "3450" ||
       second.norm === "1725" ||
-      after?.glued ||
+      (after?.glued && after.kind === "word") ||
       (after?.kind === "word" && !after.glued && isLabelWord(after.norm) && !after.upper));
   const unit =
     after?.kind === "word" &&

@@ -103,7 +103,11 @@ function nothingSays(tokens: readonly Token[], at: number): number | undefined {
   for (let next = at + 1; next < at + 6; next++) {
     const token = tokens[next];
     if (token?.kind !== "word") return undefined;
-    if (/^(?:says|say|shows|show|about|lists|list|gives|give|mentions|mention|diga|dice)$/.test(token.norm))
+    if (
+      /^(?:says|say|reads|read|shows|show|about|lists|list|gives|give|mentions|mention|diga|dice)$/.test(
+        token.norm,
+      )
+    )
       return next + 1;
   }
   return undefined;
