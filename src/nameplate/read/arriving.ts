@@ -39,8 +39,14 @@ export function arriving({ tokens, clauses }: Context): Claim[] {
       found.push({ rating: "supplyVolts", value: figure.value, start: at, end: at + 1, score: 1 });
       continue;
     }
-    if (end - start > 24 || words.some((token) => token.kind === "word" && ofLabel.test(token.norm)))
-      continue;
+    // "my electrician says we have 208": a person says it, no label.
+    const told = words.some(
+      (token, i) =>
+        token.kind === "word" &&
+        ofLabel.test(token.norm) &&
+        !(isWord(token, "says") && isPerson(words[i - 1])),
+    );
+    if (end - start > 24 || told) continue;
     const said = words.some(
       (token) => token.kind === "word" && (arrives.test(token.norm) || measures.test(token.norm)),
     );
@@ -49,7 +55,7 @@ export function arriving({ tokens, clauses }: Context): Claim[] {
     const here =
       isWord(tokens[after], "here", "aqui", "aca") ||
       (isWord(tokens[after], "out") && isWord(tokens[after + 1], "here", "there"));
-    if (here && hasOnly(tokens, start, at)) {
+    if (here && (hasOnly(tokens, start, at) || ofHouse(tokens, start, at, after))) {
       found.push({ rating: "supplyVolts", value: figure.value, start: at, end: at + 1, score: 1 });
       continue;
     }
@@ -68,6 +74,31 @@ function hasOnly(tokens: readonly Token[], start: number, at: number): boolean {
   return (
     only && words.some((token) => isWord(token, "have", "got", "ive", "weve", "tengo", "tenemos", "hay"))
   );
+}
+
+const isPerson = (token: Token | undefined) =>
+  isWord(
+    token,
+    "electrician",
+    "husband",
+    "wife",
+    "guy",
+    "he",
+    "she",
+    "tech",
+    "technician",
+    "electricista",
+    "they",
+  );
+
+/** "we have 208 volts here at the condo": voltages of houses that few labels name alone. */
+function ofHouse(tokens: readonly Token[], start: number, at: number, after: number): boolean {
+  const figure = tokens[at];
+  const house = figure?.kind === "number" && [120, 208, 220, 240].includes(figure.value);
+  const have = tokens
+    .slice(Math.max(start, at - 4), at)
+    .some((token) => isWord(token, "have", "got", "weve", "tenemos", "hay", "get"));
+  return house && have && isWord(tokens[after + 1], "at", "in", "en");
 }
 
 const instruments = /^(?:multimeter|voltmeter|tester|meter|multimetro|voltimetro|probador|dmm)$/;

@@ -24,6 +24,9 @@ export function insideFigure(tokens: readonly Token[], at: number): boolean {
   if (isWord(mark, ...said) && first?.kind === "number" && second?.kind === "number")
     return goTogether("volts", first.value, second.value);
   if (mark?.kind === "mark" && first?.kind === "number" && second?.kind === "number") {
+    // "A 5,2 / 2.850 rpm": a slash set apart, and a unit of its own behind it.
+    const apart = isMark(mark, "/") && !mark.glued && !second.glued;
+    if (apart && isWord(tokens[joint + 2], "rpm", "rpms", "hz", "hp", "kw", "ph", "uf", "mfd")) return false;
     const tight = isMark(mark, "/") || (isMark(mark, "-") && mark.glued && second.glued);
     return tight && related(first.value, second.value);
   }

@@ -51,17 +51,24 @@ export function otherFigures(tokens: readonly Token[]): Candidate[] {
       aside(at, at + 2, 5);
     // "there's 2 amps numbers", "two voltages listed: …"
     const several = token.value === 2 || token.value === 3;
-    if (
-      several &&
-      !tokens[at + 1]?.glued &&
-      isWord(previous, "theres", "are", "lists", "hay", "shows", "gives")
-    ) {
+    if (several && !tokens[at + 1]?.glued && isCounting(previous)) {
       const counted = isWord(tokens[at + 1], "amp", "amps", "volt", "volts", "voltages", "rpm", "rpms");
       const after = tokens[at + 2];
       if (
         counted &&
         (isMark(after, ",", ":", ".") ||
-          isWord(after, "numbers", "values", "figures", "ratings", "listed", "lines", "on", "and"))
+          isWord(
+            after,
+            "numbers",
+            "values",
+            "figures",
+            "ratings",
+            "listed",
+            "lines",
+            "readings",
+            "on",
+            "and",
+          ))
       )
         aside(at, at + 2, 7);
     }
@@ -92,6 +99,8 @@ export function otherFigures(tokens: readonly Token[]): Candidate[] {
         .some(({ kind, norm }) => kind === "code" && /^\d{1,2}p$/.test(norm))
     )
       aside(at, at + 2, 6);
+    const entry = otherEntry(tokens, at);
+    if (entry !== undefined) aside(entry, at + 1, 6);
     if (isMark(previous, "$", "€", "£")) aside(at - 1, at + 1, 6);
     const end = figureEnd(tokens, at);
     const unitAt = isMark(tokens[end], "-") && tokens[end]?.glued ? end + 1 : end;
@@ -116,6 +125,41 @@ export function otherFigures(tokens: readonly Token[]): Candidate[] {
     for (const { end, score } of shapesAt(tokens, at)) aside(at, end, score);
   }
   return candidates;
+}
+
+const otherEntries = new PhraseBook<true>().addAll(
+  list(`
+  power factor, factor de potencia, pf, eff, efficiency, nom eff, nominal efficiency, eficiencia, rendimiento, temp
+  rise, temperature rise, weight, peso, brg, bearing, bearings, shaft end bearing, enclosure, ip, cos phi, cos
+`),
+  true,
+);
+
+/** "Power factor is given as 0.92", "EFF 78.5": an entry of the label that is none of the ratings. */
+function otherEntry(tokens: readonly Token[], at: number): number | undefined {
+  for (let start = at - 1; start >= Math.max(0, at - 7); start--) {
+    const name = otherEntries.longestAt(tokens, start);
+    if (!name) continue;
+    const near = tokens
+      .slice(name.end, at)
+      .every(
+        (token) =>
+          isMark(token, ":", "=", ".", "-", "φ") ||
+          isWord(token, "is", "given", "as", "of", "es", "de", "at", "printed", "listed"),
+      );
+    return near ? name.start : undefined;
+  }
+  return undefined;
+}
+
+/** "there's 2 amps numbers", "Two amp lines": the figure counts lines of the label. */
+function isCounting(previous: Token | undefined): boolean {
+  return (
+    previous === undefined ||
+    previous.kind === "break" ||
+    isMark(previous, ".", "!") ||
+    isWord(previous, "theres", "are", "lists", "hay", "shows", "gives", "has", "says")
+  );
 }
 
 /** An opened bracket before this place is not closed yet. */

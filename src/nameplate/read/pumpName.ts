@@ -12,6 +12,7 @@ export function pump(tokens: readonly Token[], at: number): Candidate[] {
   let start = name.end;
   while (
     isMark(tokens[start], ":", "=", "#", '"', "“") ||
+    (isMark(tokens[start], ".") && isWord(tokens[start - 1], "no", "num")) ||
     isWord(tokens[start], "is", "a", "the", "no", "number", "model", "es", "un", "una", "its", "an", "old")
   )
     start += 1;

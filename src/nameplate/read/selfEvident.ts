@@ -85,7 +85,8 @@ export function selfEvident(
       }
     }
     const afterHp = [...claims, ...found].some((claim) => claim.rating === "hp" && claim.end <= at);
-    if (afterHp) take("serviceFactor", (value) => value > 1 && value < 2 && !Number.isInteger(value));
+    if (afterHp && token.value < 2)
+      take("serviceFactor", (value) => value > 1 && value < 2 && !Number.isInteger(value));
   }
   return found;
 }

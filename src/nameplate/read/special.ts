@@ -1,6 +1,7 @@
 import type { RatingName, RatingValue } from "../vocabulary.ts";
 import { isCopula } from "./connect.ts";
 import { isLabelWord, type Name } from "./naming.ts";
+import { isOrdinary } from "./ordinary.ts";
 import type { Parsed } from "./parsed.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 
@@ -115,9 +116,7 @@ function parseIdentifier(
     .some((part) => part.kind === "number" || part.kind === "code" || part.kind === "partial");
   const capitals =
     hyphened.test(token.chunk.text) ||
-    tokens
-      .slice(at, end)
-      .every((part) => part.kind === "mark" || (part.kind === "word" && part.upper && isNoSmallWord(part)));
+    tokens.slice(at, end).every((part) => part.kind === "mark" || isLettering(part));
   // "the type is EHL": capitals stand out where the rest is written small.
   const standsOut = name?.upper === false && isWord(previous, "is", "es") && cost <= 0.3;
   if (!digits && !(capitals && (cost <= 0.05 || standsOut) && last.end - token.start >= 2)) return [];
@@ -125,6 +124,10 @@ function parseIdentifier(
   if (end === at + 1 && notIdentifiers.test(token.norm) && cost > 0.3) return [];
   const text = identifierText(tokens.slice(at, end), token, last);
   const figure = end === at + 1 && token.kind === "number" && !/^\d{4,}$/.test(token.norm);
+  // "56Y-230-3450-15": many pieces joined by hyphens are no list of ratings.
+  const joined = (token.chunk.text.match(/-/g)?.length ?? 0) >= 3 && end - at >= 5;
+  if (joined && name !== undefined && cost < 1.5)
+    return [{ end, value: text as RatingValue<RatingName>, fit: 3 + (end - at) }];
   const direct = name !== undefined && cost <= 0.3 && !figure ? 2.5 : 0;
   if (token.kind === "number" && end === at + 1 && name?.weak && cost > 0.3) return [];
   const single = figure
@@ -134,6 +137,18 @@ function parseIdentifier(
       : 0.4 + direct;
   return [{ end, value: text as RatingValue<RatingName>, fit: single }];
 }
+
+/** Capitals that are no word: "KD", "SCF"; not "MISSING" in a message that shouts. */
+function isLettering(token: Token): boolean {
+  if (token.kind !== "word" || !token.upper || !isNoSmallWord(token)) return false;
+  return token.norm.length <= 5 && !isOrdinary(token.norm) && !smallWords.has(token.norm);
+}
+
+const smallWords = new Set(
+  "se ya por esta estan been has have had one anywhere it on the and is are was i you we he she they to of in at que y no si su mi".split(
+    " ",
+  ),
+);
 
 const isNoSmallWord = ({ norm }: Token) => !isLabelWord(norm) && !isCopula(norm);
 

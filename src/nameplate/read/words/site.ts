@@ -19,7 +19,7 @@ export const supplyWords = list(`
   the house, my power is, power is, house power, my house, wiring is, electrician says its, toma, contacto, contactos, tablero, centro de carga,
   tomacorriente, conectado a, conectada a, la instalacion es de, instalacion es, alimentacion, enchufe,
   cableado, cableado a, cableado para, la casa, corriente de la casa, linea de, la linea, llega, llegan, le
-  llega, le llegan, casa tiene, casa es de, here at the house, power coming in, voltage here, mains, line is
+  llega, le llegan, casa tiene, casa es de, here at the house, power coming in, voltage here, mains
 `);
 export const poleWords: Readonly<Record<1 | 2 | 3, readonly string[]>> = {
   1: list(`
@@ -63,7 +63,7 @@ export const pumpWords = [
   ]),
   ...list(`
   pump model, pump :, bomba :, pump is a, pump is an, pump is the, wet end is a, wet end model, wet end is,
-  pump model is, pump model number, pump model no, pump type, modelo de bomba, modelo de la bomba, la bomba
+  pump model is, pump model number, pump model no, pump type, pumps model, pumps model number, pumps model no, modelo de bomba, modelo de la bomba, la bomba
   es una, la bomba es un, bomba modelo, pump body says, pump says, pumps a, pumps an, its the pump, pump
   name is, pump itself is, pump itself is an, pump body is a, wet end says, pump number, model of the pump, pump is model
 `),
