@@ -17,6 +17,19 @@ const little = new Set(
   ),
 );
 
+const voltUnits = new Set("v volt volts vac vdc voltios voltio".split(" "));
+/** Supply and rated voltages: what a label says. Any other figure was measured. */
+const supplies = new Set(
+  "12 24 100 110 115 120 127 200 208 220 230 240 250 277 380 400 415 440 460 480 575".split(" "),
+);
+
+/** A figure in volts, of a supply or, more telling, of none. */
+function voltsOf(tokens: readonly Token[], at: number): readonly string[] {
+  const word = tokens[at]?.word ?? "";
+  if (!/^\d/.test(word) || !voltUnits.has(tokens[at + 1]?.word ?? "")) return [];
+  return supplies.has(word) ? ["volts"] : ["volts", "oddVolts"];
+}
+
 function symbolsOf(word: string, concepts: ReadonlySet<string>): readonly string[] {
   if (concepts.size > 0) return [...concepts].map((concept) => `@${concept}`);
   if (little.has(word)) return [word];
@@ -28,7 +41,7 @@ export function typeWords(tokens: readonly Token[]): readonly Typed[] {
   const concepts = conceptsOf(tokens.map(({ word }) => word));
   let reach = 0;
   return tokens.map((token, i) => {
-    const own = concepts[i] ?? new Set<string>();
+    const own = new Set([...(concepts[i] ?? []), ...voltsOf(tokens, i)]);
     if (token.gap === "sentence" || token.word === "but" || token.word === "pero") reach = 0;
     const denied = reach > 0;
     reach = own.has("not") ? 6 : Math.max(0, reach - 1);

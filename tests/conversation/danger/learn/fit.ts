@@ -74,7 +74,7 @@ export function learnWeights(examples: readonly Example[], settings: Settings): 
 function fitSigns(examples: readonly Example[], signs: readonly string[], settings: Settings): Linear {
   const index = new Map(signs.map((sign, at) => [sign, at]));
   const inputs = examples.map(({ bags }) =>
-    bags.map((bag) => [...bag].map((sign) => index.get(sign) ?? -1).filter((at) => at >= 0)),
+    bags.map((bag) => Int32Array.from([...bag].map((sign) => index.get(sign) ?? -1).filter((at) => at >= 0))),
   );
   const K = kinds.length;
   // Besides its weight for each kind a sign has a shared one: "label says" speaks against all of them.
@@ -84,7 +84,24 @@ function fitSigns(examples: readonly Example[], signs: readonly string[], settin
   const bias = kinds.map(() => -1);
   const roll = dice();
   const order = examples.map((_, i) => i).filter((i) => (inputs[i]?.length ?? 0) > 0);
-  const scaleOf = (bag: readonly number[]) => (bag.length + 1) ** -settings.damping;
+  const scaleOf = (bag: Int32Array) => (bag.length + 1) ** -settings.damping;
+  const sums = new Float64Array(stride);
+
+  const addUp = (bag: Int32Array) => {
+    sums.fill(0);
+    for (const sign of bag)
+      for (let k = 0; k <= K; k += 1) sums[k] = (sums[k] ?? 0) + (weights[sign * stride + k] ?? 0);
+  };
+  const correct = (bag: Int32Array, kind: number, error: number) => {
+    const scale = scaleOf(bag);
+    for (const sign of bag) {
+      for (let w = sign * stride + kind, turn = 0; turn < 2; turn += 1, w = sign * stride + K) {
+        const slope = error * scale + settings.pull * (weights[w] ?? 0);
+        steps[w] = (steps[w] ?? 0) + slope * slope;
+        weights[w] = (weights[w] ?? 0) - (settings.rate * slope) / Math.sqrt(steps[w] ?? 1);
+      }
+    }
+  };
 
   for (let round = 0; round < settings.rounds; round += 1) {
     shuffle(order, roll);
@@ -95,11 +112,10 @@ function fitSigns(examples: readonly Example[], signs: readonly string[], settin
       const best = kinds.map(() => Number.NEGATIVE_INFINITY);
       const from = kinds.map(() => 0);
       bags.forEach((bag, b) => {
+        addUp(bag);
+        const scale = scaleOf(bag);
         for (let k = 0; k < K; k += 1) {
-          let sum = 0;
-          for (const sign of bag)
-            sum += (weights[sign * stride + k] ?? 0) + (weights[sign * stride + K] ?? 0);
-          const odds = sum * scaleOf(bag) + (bias[k] ?? 0);
+          const odds = ((sums[k] ?? 0) + (sums[K] ?? 0)) * scale + (bias[k] ?? 0);
           if (odds > (best[k] ?? 0)) {
             best[k] = odds;
             from[k] = b;
@@ -113,16 +129,9 @@ function fitSigns(examples: readonly Example[], signs: readonly string[], settin
         let error = (Math.exp((best[k] ?? 0) - top) / total - (k === wanted ? 1 : 0)) * example.weight;
         // The label names the most urgent kind; a lesser one may be told of as well.
         if (wanted >= 0 && k > wanted) error *= 0.2;
-        const bag = bags[from[k] ?? 0] ?? [];
-        const scale = scaleOf(bag);
         bias[k] = (bias[k] ?? 0) - 0.02 * error;
-        for (const sign of bag) {
-          for (const w of [sign * stride + k, sign * stride + K]) {
-            const slope = error * scale + settings.pull * (weights[w] ?? 0);
-            steps[w] = (steps[w] ?? 0) + slope * slope;
-            weights[w] = (weights[w] ?? 0) - (settings.rate * slope) / Math.sqrt(steps[w] ?? 1);
-          }
-        }
+        // What is learned already needs no correction.
+        if (Math.abs(error) > 1e-3) correct(bags[from[k] ?? 0] ?? new Int32Array(), k, error);
       }
     }
   }

@@ -57,6 +57,7 @@ export function loadLabelled(): readonly Labelled[] {
     ...sentences,
     ...loadVoices("voices.json", "voices", 1),
     ...loadVoices("letters.json", "letters", 1),
+    ...loadVoices("families.json", "families", 1),
     ...plain,
   ];
 }

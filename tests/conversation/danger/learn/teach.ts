@@ -8,7 +8,7 @@ import { compose } from "./compose.ts";
 import { learnWeights, type Settings } from "./fit.ts";
 import type { Labelled } from "./messages.ts";
 
-const usual: Settings = { atLeast: 4, most: 3_000, damping: 0.5, rounds: 20, rate: 0.12, pull: 1e-3 };
+const usual: Settings = { atLeast: 4, most: 8_000, damping: 0.5, rounds: 20, rate: 0.12, pull: 1e-3 };
 const clauseSettings: Settings = { ...usual, damping: 0.3, rate: 0.1 };
 
 /** Signs of a message are taken once, they do not change from fold to fold. */
@@ -36,7 +36,7 @@ function viewsOf(message: Labelled): Views {
 
 /** Learns the weights of every view. */
 export function teach(messages: readonly Labelled[]): Weights {
-  const lessons = [...messages, ...compose(messages, 0.4)];
+  const lessons = [...messages, ...compose(messages, 0.15)];
   const seen = (bagsOf: (views: Views) => readonly ReadonlySet<string>[]) =>
     lessons.map((message) => ({
       ...message,

@@ -56,8 +56,27 @@ export const electric = {
   },
   meter: {
     nouns:
-      "tester meter multimeter voltmeter non_contact_tester tick_tracer voltage_pen detector probe voltage_tester thermal_camera",
+      "tester meter multimeter multimetre voltmeter dmm test_lamp test_light neon screwdriver_tester non_contact_tester tick_tracer voltage_pen detector probe voltage_tester thermal_camera",
+    verbs: "measure probe read register",
+    as: "probes readings marca",
     nombres: "probador multimetro voltimetro",
+    verbos: "medir marcar",
   },
-  bare: { as: "bare exposed frayed pelado pelados pelada pelan cut uninsulated chewed nicked" },
+  bare: {
+    verbs: "strip fray gnaw chew expose nick peel shred skin",
+    as: "bare bared naked uncovered uncapped unprotected uninsulated hanging_out hanging_open sticking_out poking_out dangling open_to_the_air cut severed sliced torn copper strands strand shiny_wire shiny_copper no_cover no_lid no_cap without_a_cover without_the_cover without_its_cover without_a_lid cover_is_off cover_off cover_is_gone cover_is_missing cover_missing lid_off wide_open staring lost_the_cover missing_cover missing_its_cover uncoated loose_ends wire_ends al_aire expuesto expuesta expuestos expuestas descubierto descubierta descubiertos desnudo desnudos cobre hilitos pelon pelones sin_tapa sin_forro sin_aislante roido roidos mordido mordidos trozado trozados",
+    verbos: "pelar trozar roer",
+  },
+  /** Power is on: what makes an open part deadly. */
+  energized: {
+    as: "live hot energized energised powered powered_up powered_on plugged_in still_plugged still_on still_running still_hot still_live power_on power_is_on powers_on powers_still_on breaker_on breaker_is_on breakers_on turned_on switched_on is_on its_on on_right_now running_right_now running_now still_works still_works_fine running keeps_running still_hooked still_connected still_energized con_corriente con_luz prendido prendida encendido encendida conectado conectada energizado energizada vivo vivos jalando trabajando andando funcionando sigue_prendida sigue_prendido",
+  },
+  terminal: {
+    nouns:
+      "terminal lug screw_terminal terminal_screw terminal_block busbar bus_bar bonding_lug wire_nut stud brass_screw contact blade prong",
+    nombres: "borne terminal tornillo",
+  },
+  earth: {
+    as: "ground grounded earth ground_rod ground_wire neutral dirt lawn earth_ground bonding bonding_wire bond_wire bonded ungrounded grounding tierra varilla neutro",
+  },
 } as const satisfies Readonly<Record<string, Terms>>;

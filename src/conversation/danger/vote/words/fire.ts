@@ -34,6 +34,16 @@ export const fire = {
     as: "molten meltid meltin melty charred soot sooty black_powder burn_mark burn_marks scorch_mark scorch_marks blackened bubbly bubbled deformed discoloured caramel sticky_ tan_ yellowed browned halo carbonized fused crispy derretido derretida derretidos derritio derritiendo derrite derriten derretir derritieron carbonizado fundido fundida chamuscado chamuscada",
     verbos: "derretir chamuscar carbonizar",
   },
+  /** Plastic that gave way without the word "melted". */
+  sag: {
+    verbs: "sag droop slump wilt soften buckle curl shrivel drip_ ooze_ wrinkle twist bulge swell crinkle",
+    as: "drooping droopy saggy gooey goo goopy gummy taffy wax candle_wax like_wax like_candle runny dripped_down soft_ mushy pancake cheese like_cheese crayon chocolate puddled misshapen out_of_shape lost_its_shape shrunken blandito ablando ablandado chicloso chorreado deformado deformada doblado como_cera como_vela cera vela torcido chueco",
+  },
+  wood: {
+    nouns: "wood board plywood shelf wall siding fence_board post beam deck_board drywall paint mulch leaf",
+    nombres: "madera tabla pared pintura",
+    as: "wooden leaves plywood",
+  },
   dark: { as: "black brown blackish brownish tan negro negra negros cafe prieto" },
   smell: {
     verbs: "smell stink reek",

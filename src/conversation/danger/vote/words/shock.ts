@@ -18,7 +18,7 @@ export const shock = {
   jolt: { verbs: "jolt zing", nouns: "zinger jolt zing thump twinge", as: "jolty" },
   toque: {
     nombres: "toque calambre descarga corrientazo calambrazo chispazo sacudida latigazo chicotazo piquete",
-    as: "calambrito calambritos toquecito toquecitos patada patadas descarguita corrientita",
+    as: "patadon patadones toquezote toquesote cosquilleada calambrito calambritos toquecito toquecitos patada patadas descarguita corrientita",
     verbos: "electrocutar electrificar acalambrar sacudir",
   },
   buzzFeel: {
@@ -35,7 +35,7 @@ export const shock = {
     as: "numb numbness cramp cramps cramping weak asleep twitch twitches twitched twitching paralyzed seized_up stiff dormido dormida entumido entumida adormecido adormecida adormece tiembla temblando",
   },
   throwBack: {
-    as: "knocked_back thrown_back threw_me knocked_me threw_him knocked_him on_my_butt on_my_ass across_the jumped_back let_go turn_loose lit_me_up lit_up light_you_up got_me gets_me got_him got_her nailed_me hit_me hits_me got_lit_up grabbed_me let_me_go couldnt_let_go cant_let_go locked_onto flew_back me_good him_good me_pretty_good pretty_good",
+    as: "knocked_back thrown_back threw_me knocked_me threw_him knocked_him on_my_butt on_my_ass across_the jumped_back let_go turn_loose lit_me_up lit_up light_you_up got_me gets_me got_him got_her nailed_me hit_me hits_me got_lit_up grabbed_me let_me_go couldnt_let_go cant_let_go locked_onto flew_back me_good him_good me_pretty_good pretty_good couldnt_open_my_hand couldnt_pull_away could_not_let_go hand_clamped hand_locked froze_on stuck_to_it stuck_to_the pulled_her_off pulled_him_off pried se_quedo_pegado se_quedo_pegada quedo_pegado quedo_pegada me_quede_pegado pegado pegada lo_avento la_avento me_avento lo_tiro me_tiro me_lanzo lo_lanzo no_podia_soltar se_solto",
   },
   feel: {
     verbs: "feel sense notice",
