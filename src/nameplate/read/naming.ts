@@ -1,9 +1,10 @@
 import { type RatingName, ratings } from "../vocabulary.ts";
-import { isOrdinary, isTradeWord, placeWords, tradeWords } from "./ordinary.ts";
+import { isOrdinary, isTradeWord, knownWords, placeWords, tradeWords } from "./ordinary.ts";
 import { PhraseBook } from "./phrases.ts";
 import { suits } from "./plausible.ts";
 import { Slips, Spelling } from "./spelling.ts";
 import { fold, isWord, type Token } from "./token.ts";
+import { dictionaryNeighbours } from "./words/dictionary.ts";
 import { names, weakNames } from "./words/names.ts";
 
 /** A label word or phrase found in the text, for one rating. */
@@ -135,6 +136,13 @@ export function mendSpelling(tokens: readonly Token[]): Token[] {
   });
 }
 
+const known = new Spelling(knownWords);
+
+/** The one word the reader knows that lies a letter away from a word of no dictionary: `varaible`, `scrtach`. */
+function oneLetterOff(word: string): string | undefined {
+  return dictionaryNeighbours.has(word) ? undefined : known.likeliest(word, 1);
+}
+
 function slipOf(word: string, nearAFigure: boolean): string | undefined {
   // A letter typed twice: "pumpp", "ampss".
   const single = word.replace(/(.)\1+/g, "$1");
@@ -145,10 +153,13 @@ function slipOf(word: string, nearAFigure: boolean): string | undefined {
   if (vowels !== undefined) return vowels;
   if (nearAFigure)
     return (
-      clipped.get(word) ?? labels.likeliest(word) ?? (word.length >= 5 ? trade.likeliest(word, 1) : undefined)
+      clipped.get(word) ??
+      labels.likeliest(word) ??
+      (word.length >= 5 ? (trade.likeliest(word, 1) ?? oneLetterOff(word)) : undefined)
     );
   if (word.length < 5) return undefined;
   return (
+    oneLetterOff(word) ??
     (word.length >= 6 ? labels.likeliest(word, word.length >= 9 ? 2 : 1) : undefined) ??
     trade.likeliest(word, 1)
   );

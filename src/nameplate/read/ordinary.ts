@@ -23,6 +23,13 @@ function strings(value: unknown): string[] {
   return typeof value === "object" && value !== null ? Object.values(value).flatMap(strings) : [];
 }
 
+/** Every longer word of the lists, as slips of one letter are mended towards them. */
+export const knownWords: ReadonlySet<string> = new Set(
+  [...Object.values(words).flatMap(strings), "degrees clearly definitely something horsepower"]
+    .flatMap((phrase) => phrase.split(" "))
+    .filter((word) => /^[a-z]{5,}$/.test(word)),
+);
+
 /** The longer words that tell whose figure is meant or that it cannot be read, as slips are mended towards them. */
 export const tradeWords: ReadonlySet<string> = new Set(
   "breaker neighbor capacitor number cannot couldnt rubbed faded scratched missing illegible unreadable impeller measured clamp meter label sticker nameplate motor actually correction sorry double single threaded keyed square round flange".split(

@@ -84,7 +84,10 @@ function fullStop({ end, chunk }: Token): Token {
 function isFiller(tokens: readonly Token[], at: number): boolean {
   const token = tokens[at];
   if (token?.kind === "mark")
-    return /^\p{Extended_Pictographic}|^[\u200d\ufe0f\u{1f3fb}-\u{1f3ff}\ud800-\udfff]/u.test(token.norm);
+    return (
+      !/[→➡⇒]/u.test(token.norm) &&
+      /^\p{Extended_Pictographic}|^[\u200d\ufe0f\u{1f3fb}-\u{1f3ff}\ud800-\udfff]/u.test(token.norm)
+    );
   if (token?.kind !== "word") return false;
   if (fillers.has(token.norm)) return true;
   // "says like 9.6", "is just 2": before a figure they are fillers too.

@@ -17,6 +17,7 @@ import { partGlued } from "./runTogether.ts";
 import { fraction, type Said, say, Words } from "./sayNumber.ts";
 import { Slips, Spelling, swapped } from "./spelling.ts";
 import { isMark, isWord, type NumberToken, type Token } from "./token.ts";
+import { dictionaryNeighbours } from "./words/dictionary.ts";
 
 /** "a horse and a half", "dos caballos y medio": the half comes after the unit. */
 function lateHalf(words: Words, at: number): Said | undefined {
@@ -35,6 +36,11 @@ const openers = new Set([
 const said = new Slips(
   [...[units, tens, hundreds].flatMap(Object.keys), ...horses].filter(({ length }) => length >= 5),
 );
+const oneOff = new Spelling(
+  [...[units, tens, hundreds].flatMap(Object.keys), "hundred", "point", "quarters", "quarter"].filter(
+    ({ length }) => length >= 5,
+  ),
+);
 /** "tow thirty": a short number with its letters exchanged, known by the tens after it. */
 const exchanged = new Map(
   ["one", "two", "six", "dos"].flatMap((word) => [...swapped(word)].map((slip) => [slip, word] as const)),
@@ -44,7 +50,12 @@ const exchanged = new Map(
 function asNumberWord(token: Token): Token {
   if (token.kind !== "word" || token.norm.length < 5 || openers.has(token.norm)) return token;
   if (isOrdinary(token.norm) || isLabelWord(token.norm)) return token;
-  const norm = said.of(token.norm);
+  const single = token.norm.replace(/(.)\1+/g, "$1");
+  const norm =
+    said.of(token.norm) ??
+    (dictionaryNeighbours.has(token.norm)
+      ? undefined
+      : (oneOff.likeliest(token.norm, 1) ?? oneOff.likeliest(single, 1)));
   return norm === undefined ? token : { ...token, norm };
 }
 

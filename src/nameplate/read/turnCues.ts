@@ -23,7 +23,7 @@ function starred(tokens: readonly Token[], at: number): number | undefined {
 /** "2 -> 1.5" */
 function arrow(tokens: readonly Token[], at: number): number | undefined {
   if (tokens[at - 1]?.kind !== "number") return undefined;
-  if (isMark(tokens[at], "→")) return at + 1;
+  if (isMark(tokens[at], "→", "➡", "⇒")) return at + 1;
   const drawn = isMark(tokens[at], "-", "=") && isMark(tokens[at + 1], ">") && tokens[at + 1]?.glued;
   return drawn ? at + 2 : undefined;
 }

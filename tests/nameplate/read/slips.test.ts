@@ -44,6 +44,15 @@ describe("slips of ear and fingers", () => {
     expect(read(text).nameplate).toEqual(expected);
   });
 
+  test.each([
+    ["varaible speed, one fifeen volts", { speedKind: "variable", volts: [115] }],
+    ["7.2 amps... scrtach that, 7.8", { amps: [7.8] }],
+    ["two hundrred thity volts, 60 cylces", { volts: [230], hz: [60] }],
+    ["la brida es cuarada y el eje tiene rsoca", { flange: "square", shaft: "threaded" }],
+  ])("one letter off in any word the reader knows: %s", (text, expected) => {
+    expect(read(text).nameplate).toEqual(expected);
+  });
+
   test("a place left open in a list, a place without a mark", () => {
     expect(read("1.5 hp, sf ?, 230 volts").unreadable).toEqual(["serviceFactor"]);
     expect(read("9.2 amps, 1.5 HP. Frame unmarked.").unreadable).toEqual(["frame"]);
