@@ -148,7 +148,7 @@ function cutWords(text: string, start: number, end: number, common: Common, toke
     tokens.push({ kind: "word", norm, upper: run === run.toUpperCase(), start, end, ...common.next() });
     return;
   }
-  const labelled = /^(CODE|INS|CLASS|CL|INSUL|KVA)([A-HJ-NPR-V])$/.exec(run);
+  const labelled = /^(CODE|INSCL|INSCLASS|INS|CLASS|CL|INSUL|KVACODE|KVA)([A-HJ-NPR-V])$/.exec(run);
   if (labelled) {
     const cut = start + (labelled[1]?.length ?? 0);
     const common1 = common.next();

@@ -33,7 +33,8 @@ function coloured(tokens: readonly Token[], at: number): number | undefined {
   return colour?.kind === "word" && spoilt.test(colour.norm) ? end + 1 : undefined;
 }
 
-const scars =
+/** Marks that stand where a figure should be. */
+export const scars =
   /^(?:crack|cracks|tear|rip|cut|scratch|scratches|smear|smears|smudge|smudges|blob|blobs|glob|blur|blurs|mush|gouge|gouges|hole|holes|dent|dents|stain|stains|scrape|scrapes|crust|rust|corrosion|white|blank|paint|glue|gunk|grime|dirt|nothing|spots|mancha|manchas|raya|rayas|rayon|rayones|hoyo|hueco|oxido|pintura|blanco|nada|metal|marks)$/;
 
 /** "there's just a scratch", "nothing but rust", "puro óxido": damage where a figure should be. */

@@ -1,9 +1,10 @@
 import type { RatingName } from "../vocabulary.ts";
 import type { Standing } from "./candidate.ts";
 import { type Context, cuesIn, cuesOf } from "./context.ts";
+import { scars } from "./damage.ts";
 import { lacksPart, offeredBefore, offersAnother, ofWhatMatters } from "./hedges.ts";
 import { Ordered } from "./ordered.ts";
-import { isMark, isWord } from "./token.ts";
+import { isMark, isWord, type Token } from "./token.ts";
 import { listRatings } from "./values.ts";
 
 /** Phrases that stand before the value they cast doubt on; the others stand after it. */
@@ -14,6 +15,14 @@ const supposing = /^(?:could be|might be|puede ser|may be)/;
 
 /** Ratings written with a letter. */
 const lettered = new Set<RatingName>(["frame", "insulationClass", "kvaCode", "modelNumbers", "serialNumber"]);
+
+const lost =
+  /^(?:letter|letra|digit|number|numero|character|symbol|something|somethin|line|curve|y|j|c|z|big|little|long|weird|funny|faint|half)$/;
+
+/** What stands in the place of a character that cannot be read. */
+function isLost(token: Token | undefined): boolean {
+  return token === undefined || (token.kind === "word" && (lost.test(token.norm) || scars.test(token.norm)));
+}
 
 /** At the end of a clause these stand after the value: "1.1 or 1.2, can't tell which". */
 const trailing = /which$/;
@@ -47,6 +56,8 @@ export function halved(context: Context, claims: readonly Standing[]): Standing[
     )
       continue;
     if (ofWhatMatters(context, cue)) continue;
+    // "then a new row with 60 HZ", "and then A 12.4": what follows is no lost character.
+    if (/then a$/.test(cue.phrase) && !isLost(tokens[cue.end])) continue;
     // "could be 1.25, could be 1.75"
     const again = cuesIn(context, cue.start - 7, cue.start, "partial").some(
       ({ phrase }) => phrase === cue.phrase,

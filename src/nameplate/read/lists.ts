@@ -130,7 +130,10 @@ function jointAfter(
       // "14.4 on one line and 7.2 on the next"
       while (isWord(tokens[here + 1], ...lines)) here += 1;
       cost += 0.2;
-    } else if (isWord(token, "voltage", "speed") && isWord(tokens[here - 1], "low", "high", "lo", "hi")) {
+    } else if (
+      isWord(token, "voltage", "volts", "volt", "speed", "side", "line") &&
+      isWord(tokens[here - 1], "low", "high", "lo", "hi")
+    ) {
       cost += 0.1;
     } else if (isWord(token, ...listWords)) {
       joined = true;

@@ -39,6 +39,8 @@ export function selfNaming(tokens: readonly Token[]): Candidate[] {
     if (screwed) candidates.push(screwed);
     for (const match of values.matchesAt(tokens, at))
       for (const { rating, value, phrase } of match.found) {
+        // "Do the variable speed motors save money?": many motors are no motor in question.
+        if (rating === "speedKind" && isKind(tokens, match.start, match.end)) continue;
         if (isEveryday(tokens, match.start, match.end, phrase)) continue;
         if (
           value === "through-bolt" &&
@@ -99,6 +101,12 @@ function isEveryday(tokens: readonly Token[], start: number, end: number, phrase
     (next?.kind === "word" && notAfter.has(next.norm)) ||
     (previous?.kind === "word" && notBefore.has(previous.norm))
   );
+}
+
+function isKind(tokens: readonly Token[], start: number, end: number): boolean {
+  if (!isWord(tokens[end], "motors", "pumps", "ones", "motores", "bombas")) return false;
+  const before = tokens.slice(Math.max(0, start - 4), start);
+  return !before.some((token) => isWord(token, "have", "our", "my", "both", "got", "tengo", "mis"));
 }
 
 /** "four bolts that go all the way through": what goes through must be bolts. */

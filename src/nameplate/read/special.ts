@@ -118,7 +118,7 @@ function parseIdentifier(
     hyphened.test(token.chunk.text) ||
     tokens.slice(at, end).every((part) => part.kind === "mark" || isLettering(part));
   // "the type is EHL": capitals stand out where the rest is written small.
-  const standsOut = name?.upper === false && isWord(previous, "is", "es") && cost <= 0.3;
+  const standsOut = name?.upper === false && isWord(previous, "is", "es", "says", "dice") && cost <= 0.3;
   if (!digits && !(capitals && (cost <= 0.05 || standsOut) && last.end - token.start >= 2)) return [];
   if (token.kind === "partial") return [{ end, value: undefined, fit: 1, half: true }];
   if (end === at + 1 && notIdentifiers.test(token.norm) && cost > 0.3) return [];

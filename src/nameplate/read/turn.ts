@@ -57,6 +57,8 @@ export function turn(
   if (/^(?:the box|la caja|box says)$/.test(cue.phrase) && isField(context, cue)) return undefined;
   // "here is what you want: 1 HP"
   if (cue.kind === "wish" && isWord(tokens[cue.start - 1], "you", "u", "ya")) return undefined;
+  // "I put the glasses on: SF 1.55"
+  if (cue.kind === "earlier" && /put$/.test(cue.phrase) && !figureAhead(tokens, cue.end)) return undefined;
   // "I wrote down 3450 rpm": copied from the label.
   if (cue.kind === "earlier" && /wrote$/.test(cue.phrase) && isWord(tokens[cue.end], "down"))
     return undefined;
@@ -104,6 +106,16 @@ export function turn(
   if (cue.kind === "thing" && /^(?:timer|time clock)$/.test(cue.phrase)) return "place";
   if (cue.kind === "thing" && parts.test(cue.phrase)) return "part";
   return foreign[cue.kind];
+}
+
+/** A figure stands a few words on, before any mark. */
+function figureAhead(tokens: readonly Token[], from: number): boolean {
+  for (let at = from; at < from + 8; at++) {
+    const token = tokens[at];
+    if (token?.kind === "number" || token?.kind === "code") return true;
+    if (token === undefined || token.kind === "mark" || token.kind === "break") return false;
+  }
+  return false;
 }
 
 const unitWords = new Set(foreignUnits);

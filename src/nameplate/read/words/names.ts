@@ -62,7 +62,7 @@ export const names: Partial<Record<RatingName, readonly string[]>> = {
   revoluciones por minuto, velocidad, speed rpm, spd
 `),
   hz: list(`
-  hz, h z, hertz, cps, c / s, cycles, cycle, cyc, cy, freq, frequency, ciclos, frecuencia, hrtz, herz, freq
+  hz, h z, hertz, hercio, hercios, hertzios, cps, c / s, cycles, cycle, cyc, cy, freq, frequency, ciclos, frecuencia, hrtz, herz, freq
   hz, frequency hz
 `),
   phase: list(`
