@@ -105,7 +105,8 @@ function outOfPatience(words: readonly Token[]): boolean {
 
 /** "What's on there now is a 1.5 hp": no question, though it opens as one. */
 function pointsOut(context: Context, clause: Clause): boolean {
-  const words = context.tokens.slice(clause.start, clause.end);
+  const joined = isWord(context.tokens[clause.start], "but", "and", "so", "now", "well");
+  const words = context.tokens.slice(joined ? clause.start + 1 : clause.start, clause.end);
   if (isQuestion(context, clause.sentence) || !isWord(words[0], "what", "whats", "which")) return false;
   return words.slice(2).some((token) => isWord(token, "is", "are", "says", "reads"));
 }

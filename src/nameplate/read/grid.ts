@@ -109,7 +109,7 @@ export function headOf(
 function afterSentence(tokens: readonly Token[], head: Cell): number {
   for (let at = head.end - 1; at > head.start + 1; at--) {
     const before = tokens[at - 1];
-    const ends = isMark(before, ".", "!", "?", ",") && !tokens[at]?.glued;
+    const ends = isMark(before, ".", "!", "?", ",", ":") && !tokens[at]?.glued;
     if (ends && tokens[at - 2]?.kind === "word") return at;
   }
   return head.start;
@@ -125,7 +125,7 @@ function beforeSentence(tokens: readonly Token[], cell: Cell): Cell {
 
 /** What a cell under or beside the name of a rating says of it. */
 export function cellValue(tokens: readonly Token[], rating: RatingName, box: Cell): Claim | undefined {
-  const cell = beforeSentence(tokens, box);
+  const cell = beforeSentence(tokens, { ...box, start: afterSentence(tokens, box) });
   let start = cell.start;
   while (start < cell.end && isMark(tokens[start], '"', "'", "|")) start += 1;
   const single = tokens[start];

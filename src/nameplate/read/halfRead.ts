@@ -81,6 +81,7 @@ export function halved(context: Context, claims: readonly Standing[]): Standing[
     if (
       !next ||
       next.rating !== claim.rating ||
+      JSON.stringify(next.value) === JSON.stringify(claim.value) ||
       listRatings.has(claim.rating) ||
       claim.rating === "modelNumbers"
     )

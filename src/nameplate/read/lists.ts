@@ -49,7 +49,7 @@ export function parseList(rating: RatingName, tokens: readonly Token[], at: numb
     values.push(...taken);
     here += 1;
     const worst = Math.min(...values.map((value) => suits(rating, value)));
-    const odd = token.form === "fraction" ? 1 : 0;
+    const odd = token.form === "fraction" && token.value < 1 ? 1 : 0;
     parsed.push({
       end: here,
       value: [...values] as RatingValue<RatingName>,

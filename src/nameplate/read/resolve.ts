@@ -174,7 +174,7 @@ function numbersPart(tokens: readonly Token[], { rating, from }: Standing): bool
 function ofPump(tokens: readonly Token[], claim: Standing): Standing {
   if (claim.rating !== "modelNumbers") return claim;
   const around = tokens.slice(Math.max(0, claim.from - 4), claim.start);
-  const pump = around.findLastIndex((token) => isWord(token, "pump", "bomba"));
+  const pump = around.findLastIndex((token) => isWord(token, "pump", "pumps", "bomba"));
   const motor = around.findLastIndex(
     (token, at) =>
       isWord(token, "motor", "label", "plate") ||
@@ -210,7 +210,7 @@ function heard(context: Context, owners: readonly Owner[], claim: Standing): boo
     !(owner === "neighbour" && isSubject(context, claim)) &&
     claim.value !== undefined &&
     context.stated.all.length <= FIGURES;
-  return open ? isLabels(context, claim, byCues) : byCues;
+  return open ? isLabels(context, claim, byCues, owner === "asked") : byCues;
 }
 
 /** Of two values one of which only the words around it give to the label, the cues' one counts. */

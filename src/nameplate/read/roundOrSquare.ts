@@ -26,6 +26,9 @@ const reach = 4;
 /** Whether a word such as "square" tells of the motor's face (`true`), of something else (`false`), or may be either. */
 export function tellsOfFace(tokens: readonly Token[], start: number, end: number): boolean | undefined {
   if (end !== start + 1 || !shapes.test(tokens[start]?.norm ?? "")) return undefined;
+  // "the flange is square with a hole in each corner"
+  const told = isWord(tokens[start - 1], "is", "are", "es", "looks") && tokens[start - 2];
+  if (told && isWord(told, ...faces)) return true;
   const after = wordsFrom(tokens, end, 1);
   const noun = after.find((token) => isWord(token, ...faces, ...surroundings));
   // "a square concrete pad", "the round face"

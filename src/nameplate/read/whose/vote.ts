@@ -51,6 +51,10 @@ const BREATH = 2;
 const NEIGHBOURS = 5;
 /** So many tokens back a correction reaches. */
 const CORRECTED = 6;
+/** So many tokens ahead somebody begins to correct himself: "1.5... wait". */
+const AFTERTHOUGHT = 5;
+/** Above this a figure in a question is the label's all the same. */
+const THOUGH_ASKED = 4;
 
 /**
  * Two opinions on whose a figure is: that of the cues (`byCues`: it is the label's), which know the trade, and that of
@@ -58,11 +62,11 @@ const CORRECTED = 6;
  * overrule the cues when they are sure, except where the figure itself is claimed or corrected, and but for a capacitor:
  * it hangs on the motor, and a bought or changed one is the motor's as well.
  */
-export function isLabels(context: Context, claim: Standing, byCues: boolean): boolean {
+export function isLabels(context: Context, claim: Standing, byCues: boolean, asked: boolean): boolean {
   if (byCues && isSettled(context, claim)) return true;
   const all = inOneBreath(context, claim).map((one) => oddsOf(learned, signsOf(context, one)));
   const odds = all.reduce((sum, each) => sum + each, 0) / all.length;
-  return odds > (byCues ? NOT_THE_LABELS : THE_LABELS);
+  return odds > (byCues ? NOT_THE_LABELS : asked ? THOUGH_ASKED : THE_LABELS);
 }
 
 /** The words around a capacitor's figure, a claimed or corrected one and one stated in asking need not be weighed. */
@@ -83,7 +87,7 @@ function isClaimed(context: Context, { from, start }: Standing): boolean {
 
 /** "15 amp no 20 amp", "not X, it's Y": what is being put right was told of the label before. */
 function isCorrected(context: Context, { from, to }: Standing): boolean {
-  return cuesIn(context, from - CORRECTED, to + 2, "correction", "negator").length > 0;
+  return cuesIn(context, from - CORRECTED, to + AFTERTHOUGHT, "correction", "negator").length > 0;
 }
 
 /** Figures set beside each other have one owner. */
