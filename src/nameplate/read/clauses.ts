@@ -125,7 +125,9 @@ function boundary(tokens: readonly Token[], at: number, subjects: ReadonlySet<nu
     const numbered = isWord(tokens[at - 2], "model", "serial", "part", "cat", "frame", "type", "ser", "mod");
     if (numbered && isWord(tokens[at - 1], "no", "num")) return undefined;
     const dots = isMark(next, ".") || isMark(tokens[at - 1], ".");
-    if (dots) return markEnd(token, false);
+    // "230 V.. Filter pressure is …": two dots and a capital end a sentence.
+    const capital = next?.kind === "word" && !next.glued && !next.upper && /^\p{Lu}/u.test(next.chunk.text);
+    if (dots) return markEnd(token, capital);
     const figure = next?.kind === "number" || next?.kind === "code";
     return markEnd(token, !(shortWord(tokens[at - 1]) && figure));
   }

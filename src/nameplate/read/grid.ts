@@ -50,10 +50,37 @@ export function linesOf(tokens: readonly Token[]): Cell[] {
   let start = 0;
   for (let at = 0; at <= tokens.length; at++) {
     if (at < tokens.length && tokens[at]?.kind !== "break") continue;
-    if (at > start) lines.push({ start, end: at });
+    if (at > start) lines.push(withoutProse(tokens, { start, end: at }));
     start = at + 1;
   }
   return lines;
+}
+
+/** A line without the sentences before and after its figures: "Good evening. HP | SF", "3450 | 56Y. My pump died." */
+function withoutProse(tokens: readonly Token[], line: Cell): Cell {
+  let { start, end } = line;
+  const figure = ({ kind }: Token) => kind === "number" || kind === "code" || kind === "partial";
+  const stops = (at: number) =>
+    isMark(tokens[at], ".", "!", "?") && !tokens[at + 1]?.glued && at + 1 < line.end;
+  for (let at = line.start + 1; at < line.end; at++) {
+    if (!stops(at)) continue;
+    if (!tokens.slice(line.start, at).some(figure) && tokens.slice(line.start, at).every(isSpeech))
+      start = at + 1;
+    else if (
+      end === line.end &&
+      !tokens.slice(at, line.end).some(({ wide }) => wide) &&
+      isProse(tokens, at, line.end)
+    )
+      end = at;
+  }
+  return { start, end };
+}
+
+const isSpeech = ({ kind, wide }: Token) => kind === "word" || (kind === "mark" && !wide);
+
+/** At least three words in a row from here: no cell. */
+function isProse(tokens: readonly Token[], from: number, end: number): boolean {
+  return tokens.slice(from + 1, Math.min(end, from + 4)).filter(({ kind }) => kind === "word").length === 3;
 }
 
 /** The cells of a line, by a mark between them or by wide gaps (`wide`). */
@@ -83,6 +110,21 @@ const ofPlace: Readonly<Record<string, RatingName>> = {
   "hours per day": "hoursPerDay",
 };
 
+const greetings = [
+  "ok",
+  "okay",
+  "so",
+  "hi",
+  "hey",
+  "hello",
+  "well",
+  "here",
+  "its",
+  "anyway",
+  "hola",
+  "bueno",
+];
+
 /** The rating a head names as a whole: "supply volts" is not the label's volts. */
 export function headOf(
   tokens: readonly Token[],
@@ -94,7 +136,7 @@ export function headOf(
   if (Object.hasOwn(ofPlace, whole)) return ofPlace[whole];
   const sentence = afterSentence(tokens, head);
   for (let start = sentence; start < head.end; start++) {
-    if (tokens[start]?.kind === "mark") continue;
+    if (tokens[start]?.kind === "mark" || isWord(tokens[start], ...greetings)) continue;
     const whole = names[start]?.find((name) =>
       tokens
         .slice(name.end, head.end)

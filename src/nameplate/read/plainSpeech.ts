@@ -66,11 +66,24 @@ const openers = new Set(
   ).split(" "),
 );
 
-/** A sentence begins here though nothing ended the one before. */
+/** Nouns a sentence about a motor begins with. */
+const subjects = new Set(
+  (
+    "motor plate label sticker tag nameplate pump breaker serial duty bolts price mine ours his hers her both old new " +
+    "there when if then one bought same everything nothing older somebody placa motor etiqueta bomba"
+  ).split(" "),
+);
+
+/** A sentence begins here though nothing ended the one before: a capital where the words before were small. */
 function beginsAnew(before: Token | undefined, token: Token): boolean {
-  if (token.kind !== "word" || token.glued || token.upper || !openers.has(token.norm)) return false;
-  if (!/^\p{Lu}/u.test(token.chunk.text)) return false;
-  return before?.kind === "number" || (before?.kind === "word" && unitEnds.has(before.norm));
+  if (token.kind !== "word" || token.glued || token.wide || token.upper || !/^\p{Lu}/u.test(token.chunk.text))
+    return false;
+  const opens = openers.has(token.norm);
+  if (!opens && !subjects.has(token.norm)) return false;
+  const figure = before?.kind === "number" || (before?.kind === "word" && unitEnds.has(before.norm));
+  if (opens && figure) return true;
+  if (/^(?:i|im)$/.test(token.norm)) return false;
+  return before?.kind === "word" && /^\p{Ll}/u.test(before.chunk.text);
 }
 
 const unitEnds = new Set(

@@ -151,10 +151,17 @@ function standsAlone(
   const ending =
     goesOn || (isMark(after, ".", "!") && (tokens[last + 2] === undefined || !tokens[last + 2]?.glued));
   return (
-    (open(before, first - 1) || isMark(before, ":", ".")) &&
+    (open(before, first - 1) || isMark(before, ":", ".", "!", "?") || opensSpeech(tokens, first - 1)) &&
     (open(after, last + 1) || ending) &&
     !isWord(before, "a")
   );
+}
+
+/** "ok so 1.5 115/230 …": words that lead into a list. */
+function opensSpeech(tokens: readonly Token[], at: number): boolean {
+  const leads = isWord(tokens[at], "so", "ok", "okay", "well", "hi", "hey", "hola", "bueno");
+  const before = tokens[isWord(tokens[at - 1], "ok", "okay", "well") ? at - 2 : at - 1];
+  return leads && (before === undefined || before.kind === "break" || before.kind === "mark");
 }
 
 /** A figure that is a whole sentence or line answers the last name left open: "Service factor? … 1.65." */

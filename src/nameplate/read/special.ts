@@ -43,7 +43,9 @@ function parseLetter(rating: RatingName, tokens: readonly Token[], at: number, c
   // "a" and "i" in lower case are words; so is a letter that belongs to the next word.
   if (!token.upper && (letter === "A" || letter === "I") && cost > -0.1) return [];
   // "B's" and "A/C" are no letters of a label; the quotation mark after 'CL B' is none of it.
-  const joined = isMark(tokens[at + 1], "/") || (isMark(tokens[at + 1], "'") && tokens[at + 2]?.glued);
+  const joined =
+    isMark(tokens[at + 1], "/") ||
+    (isMark(tokens[at + 1], "'") && tokens[at + 2]?.glued && tokens[at + 2]?.kind === "word");
   if (joined && tokens[at + 1]?.glued) return [];
   // "class B insulation. I measured": the pronoun.
   const after = tokens[at + 1];

@@ -1,7 +1,8 @@
 import { chunkEnd, gap, type Run, runFrom } from "./chunks.ts";
 import { cutChunk } from "./cut.ts";
 import { digitLike } from "./digits.ts";
-import { isMark, type Token } from "./token.ts";
+import { suits } from "./plausible.ts";
+import { isMark, isWord, type Token } from "./token.ts";
 
 /** Cuts a message into typed pieces, in one pass. */
 export function tokenize(message: string): Token[] {
@@ -60,9 +61,35 @@ export function tokenize(message: string): Token[] {
 
 const counted = new Set(["hp", "ph", "phase", "horsepower", "phases"]);
 
+/** A voltage of look-alikes only, after its name: `VOLTS llS`. */
+function voltsInLetters(text: string, tokens: readonly Token[], at: number): Token | undefined {
+  const token = tokens[at];
+  if (token?.kind !== "word" || token.end - token.start !== 3) return undefined;
+  const name = tokens[isMark(tokens[at - 1], ":", "=", ".") ? at - 2 : at - 1];
+  if (!isWord(name, "volts", "volt", "v", "vac", "voltage", "voltios", "voltaje")) return undefined;
+  const digits = [...text.slice(token.start, token.end)].map((letter) => digitLike(letter) ?? "x").join("");
+  const value = Number(digits);
+  if (Number.isNaN(value) || suits("volts", value) < 2) return undefined;
+  const { start, end, glued, wide, chunk } = token;
+  return {
+    kind: "number",
+    form: "digits",
+    value,
+    norm: digits,
+    lookalikes: 3,
+    start,
+    end,
+    glued,
+    wide,
+    chunk,
+  };
+}
+
 /** A lone `l` or `I` beside HP or PH on a worn label is a one: `HP I`, `l HP`. */
 function readLoneOnes(text: string, tokens: readonly Token[]): Token[] {
   return tokens.map((token, at) => {
+    const volts = voltsInLetters(text, tokens, at);
+    if (volts) return volts;
     if (token.kind !== "word" || token.end - token.start !== 1 || digitLike(text[token.start]) !== "1")
       return token;
     const [before, after] = [tokens[at - 1], tokens[at + 1]];
@@ -73,7 +100,7 @@ function readLoneOnes(text: string, tokens: readonly Token[]): Token[] {
     const united =
       after?.kind === "word" && counted.has(after.norm) && (text[token.start] === "l" || after.upper);
     const letter = lead?.kind === "word" && /^(?:code|kva|ins|cl|class|codigo|clase)$/.test(lead.norm);
-    if (letter || (!(named && !speech) && !united)) return token;
+    if (letter || (!(named && !(speech && text[token.start] === "I")) && !united)) return token;
     const { start, end, glued, wide, chunk } = token;
     return {
       kind: "number",

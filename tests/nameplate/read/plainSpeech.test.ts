@@ -26,6 +26,15 @@ describe("the same said otherwise is read the same", () => {
 
 describe("speech around a label is no part of it", () => {
   test.each([
+    [
+      "asset,hp,sf,volts,rpm\nPMP-2,2,1.30,230,3450. My cell is out of order.",
+      { hp: 2, serviceFactor: 1.3, volts: [230], rpm: [3450] },
+    ],
+    ["Filter sits at 15 psi The plate: 3 HP 230 V", { hp: 3, volts: [230] }],
+    ["ok top row: HP, V, RPM\nunder it: 1.5, 230, 3450", { hp: 1.5, volts: [230], rpm: [3450] }],
+    ["The flange is square with a hole in each corner", { flange: "square" }],
+    ["I'd love a 2 hp next time but what's in there now is a 1 hp", { hp: 1 }],
+    ["HP l/2, VOLTS llS", { hp: 0.5, volts: [115] }],
     ["HP 2, 230 volts. I'm half asleep.", { hp: 2, volts: [230] }],
     ["HP 2, amps 9.6. It's 2 am here.", { hp: 2, amps: [9.6] }],
     ["Good evening. HP | SF | V\n2 | 1.3 | 230", { hp: 2, serviceFactor: 1.3, volts: [230] }],
