@@ -16,11 +16,11 @@ export interface Danger {
  * and the mentions found by rule, which know the trade's own. The weights are fitted by logistic regression on
  * messages neither of them was made from, the threshold lies where hardly any danger is missed.
  */
-const mentionPresent = 0.8;
+const mentionPresent = 1.2;
 const onlyDismissed = -0.8;
 const onlyOtherSense = -1.35;
-const beingAlone = 0.5;
-const alarmFrom = 0.3;
+const beingAlone = 1.5;
+const alarmFrom = 0.15;
 
 /** Every mention of danger in a message and what became of it. Never throws; time is linear in the length. */
 export function judgeMentions(text: string): readonly JudgedMention[] {

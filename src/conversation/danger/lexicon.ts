@@ -21,6 +21,16 @@ const lists = {
   blow: "hit hits knock knocks knocked kick kicks kicked grab grabs grabbed threw throws thrown poke pokes poked",
   current:
     "electricity current voltage electric_current electrical_current electric_charge charge electricidad corriente",
+  volts: "v volt volts vac voltios voltio",
+  // The metal skin of a machine; "frame" alone is a size on the label.
+  chassis:
+    "case casing housing shell chassis enclosure bracket motor_frame the_frame motor_body pump_body motor_case motor_can carcasa carcaza",
+  earth:
+    "ground earth dirt soil lawn rod ground_rod stake neutral slab concrete deck_screw bonding_lug bonding_wire ground_wire tierra varilla suelo piso neutro",
+  stripped:
+    "bare bared naked exposed stripped frayed uncovered uninsulated chewed gnawed severed showing sticking_out hanging_out pelado pelados pelada pelones desnudo desnudos expuestos al_aire destapada destapados descubiertos",
+  underPower:
+    "live hot energized plugged_in still_plugged still_on still_running power_on power_is_on powers_on powered breaker_on breaker_is_on breakers_on on_right_now its_on still_works con_corriente con_luz prendida prendido conectado conectada energizados energizado vivos vivas",
   victim:
     "me us him her them you ya someone somebody everyone everybody anyone people kid kids child children son sons daughter daughters wife husband hubby dog dogs cat puppy nephew niece grandson granddaughter grandkid grandkids guest guests friend friends brother sister mom dad mother father boy girl baby toddler swimmer swimmers tenant neighbor guy cleaner myself himself herself my hand hands finger fingers arm arms leg legs foot feet toe toes elbow skin body",
   person:

@@ -99,6 +99,16 @@ export const shockSense = patterns(
   "(in|into) ~2 @poolWater ~~6 (cant|cannot|couldnt|not) ^(move|moving|swim)",
   "@machine ~~8 ^(defibrillator|taser|tazer|cattle prod)",
   "^(like|feels like) ~3 (taser|tazer|cattle prod|electric fence|electric eel|electric chair)",
+  // Volts where there should be none: between metal people touch and earth.
+  "^@volts ~~8 @chassis ~~8 @earth",
+  "^@volts ~~8 (ladder|rail|handrail|railing|escalera|barandal) ~~8 (@earth|@poolWater|deck)",
+  "(@chassis|ladder|rail|handrail|railing|escalera|barandal) ~~8 @earth ~~8 ^@volts",
+  "@earth ~~6 (@chassis|ladder|rail|handrail|railing) ~~8 ^@volts",
+  "@chassis ~2 (at|reads|shows|measures|floats at|marca|tiene) ~3 ^@volts",
+  // Open parts under power: the wire first, or the power first.
+  "^@stripped ~4 (@livePart|copper|lugs|lug|screws|cobre|hilitos|bornes) ~~16 @underPower",
+  "(@livePart|copper|lugs|lug|screws|cobre|bornes) ~4 ^@stripped ~~16 @underPower",
+  "@underPower ~~10 ^@stripped ~3 (@livePart|copper|lugs|lug|cobre|bornes)",
   // Spanish: "dar toques", "pasar corriente", "me agarró la corriente".
   "(da|dan|dio|daba|dando|dieron|dar|di|pega|pego|pegan|pegando|agarra|agarro|agarre|agarraron|siento|sentir|sintio|sienten|sentimos|siente|sentia|senti|recibi|recibio|llevo|lleve) ~3 ^(toque|toques|corriente|calambre|calambres|calambrito|calambritos|descarga|descargas|chispazo|chicotazo|latigazo|electricidad|patada|patadas|sacudida|choque|choques|shock|shocks)",
   "^(patea|muerde|pica) ~2 (cuando|si|al) ~2 (tocas|toco|toca|tocar|agarras)",

@@ -36,7 +36,7 @@ function viewsOf(message: Labelled): Views {
 
 /** Learns the weights of every view. */
 export function teach(messages: readonly Labelled[]): Weights {
-  const lessons = [...messages, ...compose(messages, 0.15)];
+  const lessons = [...messages, ...compose(messages, 0.3)];
   const seen = (bagsOf: (views: Views) => readonly ReadonlySet<string>[]) =>
     lessons.map((message) => ({
       ...message,
