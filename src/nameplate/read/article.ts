@@ -15,6 +15,8 @@ export function isArticle(tokens: readonly Token[], name: Name): boolean {
     return false;
   if (before?.kind === "word")
     return before.norm.length > 1 && before.norm !== "the" && !labelWords.has(before.norm);
+  // 'labor for "a 1.5"'
+  if (isMark(before, '"', "“", "'") && token.kind === "word" && !token.upper) return true;
   return before === undefined && token?.kind === "word" && !token.upper && tokens[name.end]?.kind === "word";
 }
 

@@ -73,7 +73,7 @@ export function bare(tokens: readonly Token[]): Candidate[] {
 }
 
 /** Speeds of two- and four-pole motors as they are printed on pool labels (common practice, no source). */
-const bareSpeeds = new Set([
+export const bareSpeeds: ReadonlySet<number> = new Set([
   3450, 1725, 2850, 2900, 2875, 1425, 3440, 3430, 3400, 3480, 3500, 3490, 3420, 3460, 3470, 2880, 2840, 2860,
   2870, 1750, 1740, 1730, 3410,
 ]);

@@ -14,7 +14,19 @@ export function runFrom(text: string, start: number): Run {
   let end = start;
   while (end < text.length && !gap.test(text[end] ?? "")) end++;
   const run = text.slice(start, Math.min(end, start + longestRow));
-  const decimals = /[;|]/.test(run) || /^[^,]*\d,\d{1,2}(?:\/\d+,\d{1,2}){1,4}[^,]*$/.test(run);
+  const parts = run.split(",");
+  const commasOfFigures =
+    parts.length > 1 &&
+    parts.every(
+      (part, at) =>
+        (at === 0 || /^\d{1,2}(?!\d)/.test(part)) &&
+        (at === parts.length - 1 || /\d$/.test(part)) &&
+        (at === 0 || at === parts.length - 1 || /[\p{L}/-]/u.test(part)),
+    );
+  const decimals =
+    (commasOfFigures && /\p{L}\d|\d-\d/u.test(run)) ||
+    /[;|]/.test(run) ||
+    /^[^,]*\d,\d{1,2}(?:\/\d+,\d{1,2}){1,4}[^,]*$/.test(run);
   const commas = run.match(/,(?!\d{3}(?!\d)|$)/g)?.length ?? 0;
   return { end, row: commas >= 3 && !decimals };
 }

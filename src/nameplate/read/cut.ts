@@ -83,6 +83,15 @@ function cutCore(text: string, start: number, end: number, common: Common, token
     cutWords(text, start, end, common, tokens);
     return;
   }
+  // "S.F.-1.27", "S.F.....1.10": dots or a dash lead from the abbreviation to its figure.
+  const led = /^((?:\p{L}\.){2,4})([-._]*)(?=\d)/u.exec(run);
+  if (led) {
+    const figure = start + led[0].length;
+    cutWords(text, start, start + (led[1]?.length ?? 0), common, tokens);
+    for (let at = start + (led[1]?.length ?? 0); at < figure; at++) pushMark(text, at, common.next(), tokens);
+    cutCore(text, figure, end, common, tokens);
+    return;
+  }
   const mended = mendWord(run);
   if (mended !== undefined) {
     tokens.push({

@@ -48,6 +48,11 @@ const customaryFrames = new Set(["48", "56"]);
 export function parseFrame(tokens: readonly Token[], at: number): Parsed[] {
   const first = tokens[at];
   if (first?.kind === "partial") return [{ end: at + 1, value: undefined, fit: 1, half: true }];
+  // "S56Y": makers put a letter of their own before the number.
+  if (first?.kind === "code")
+    return /^[a-z](?:48|56)[yjcz]$/i.test(first.chunk.text)
+      ? [{ end: at + 1, value: first.chunk.text.toUpperCase(), fit: 1.8 }]
+      : [];
   if (first?.kind === "word" && /^[yjc]$/.test(first.norm)) {
     const number = tokens[isMark(tokens[at + 1], "-") ? at + 2 : at + 1];
     if (number?.kind === "number" && number.glued && customaryFrames.has(number.norm))

@@ -44,7 +44,7 @@ export function parseList(rating: RatingName, tokens: readonly Token[], at: numb
   while (values.length < 5) {
     const token = tokens[here];
     if (token?.kind !== "number") break;
-    const taken = takeFrom(rating, token, values, loosely, first);
+    const taken = takeFrom(rating, token, values, loosely, first, isRange(tokens, here));
     if (!taken) break;
     values.push(...taken);
     here += 1;
@@ -79,18 +79,25 @@ function endsAsHalf(tokens: readonly Token[], above: number, at: number): boolea
   return (ratio > 1.5 || ratio < 1 / 1.5) && (after === undefined || after.kind === "break");
 }
 
+/** "208 to two thirty", "115/two thirty": what stands before this figure makes it the end of a range. */
+function isRange(tokens: readonly Token[], at: number): boolean {
+  const before = tokens[at - 1]?.kind === "break" ? at - 2 : at - 1;
+  return isWord(tokens[before], "to", "a", "thru", "through", "slash") || isMark(tokens[before], "/", "-");
+}
+
 function takeFrom(
   rating: RatingName,
   token: NumberToken,
   before: readonly number[],
   loosely: boolean,
   first: NumberToken,
+  ranged: boolean,
 ): readonly number[] | undefined {
   if (token.pair && before.length === 0 && goTogether(rating, ...token.pair)) return token.pair;
   const value = numberAs(rating, token);
   if (before.length === 0) return [value];
   // "amps 15.2/7.6 and two for volts": figures and number words do not mix in one list.
-  if (token.form === "words" && first.form === "digits") return undefined;
+  if (token.form === "words" && first.form === "digits" && !ranged) return undefined;
   const last = before.at(-1) ?? 0;
   return before.some((earlier) => goTogether(rating, earlier, value, loosely)) && last !== value
     ? [value]

@@ -1,3 +1,4 @@
+import { bareSpeeds } from "./bare.ts";
 import { contraction } from "./contractions.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 
@@ -39,6 +40,13 @@ export function plainSpeech(tokens: readonly Token[]): Token[] {
       continue;
     }
     const next = tokens[at + 1];
+    const speed = speedInTwo(tokens, at);
+    if (speed) {
+      plain.push(dropped ? { ...speed, glued: dropped.glued, wide: dropped.wide } : speed);
+      dropped = undefined;
+      at += 1;
+      continue;
+    }
     const short =
       token.kind === "word" && next?.kind === "word" ? contraction(token.norm, next.norm) : undefined;
     let kept = token;
@@ -92,6 +100,19 @@ const unitEnds = new Set(
 
 function fullStop({ end, chunk }: Token): Token {
   return { kind: "mark", norm: ".", start: end, end, glued: true, wide: false, chunk };
+}
+
+/** "3 450": a speed with a blank for its thousands mark, unless the first figure has a name of its own. */
+function speedInTwo(tokens: readonly Token[], at: number): Token | undefined {
+  const [first, second] = [tokens[at], tokens[at + 1]];
+  if (first?.kind !== "number" || second?.kind !== "number" || second.glued || second.wide) return undefined;
+  if (!/^[123]$/.test(first.norm) || !/^\d{3}$/.test(second.norm)) return undefined;
+  const value = Number(first.norm + second.norm);
+  const before = tokens[isMark(tokens[at - 1], ":", "=", "-", ".") ? at - 2 : at - 1];
+  const named =
+    before?.kind === "word" && /^(?:hp|horsepower|ph|phase|thp|caballos|code|class)$/.test(before.norm);
+  if (!bareSpeeds.has(value) || named) return undefined;
+  return { ...first, value, norm: String(value), end: second.end };
 }
 
 function isFiller(tokens: readonly Token[], at: number): boolean {

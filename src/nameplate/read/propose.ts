@@ -165,7 +165,7 @@ function letterOfClass(tokens: readonly Token[], at: number): Candidate | undefi
   return { start: at, end: next + 1, score: 3, claims };
 }
 
-const codes: readonly RatingName[] = ["modelNumbers", "serialNumber"];
+const codes: readonly RatingName[] = ["modelNumbers", "serialNumber", "frame"];
 
 /** What a parsed value says of its rating. */
 export function claim(rating: RatingName, parsed: Parsed, start: number, score: number): Claim {

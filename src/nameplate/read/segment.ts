@@ -219,7 +219,10 @@ function offerWords(run: string, start: number, previous: Segment | undefined, c
   const letters = /^(?:code|kva)$/.test(label) ? /[A-HJ-NPR-V]/ : /[ABEFHN]/;
   if (/^(?:ins|insul|cl|class|code|kva|clase)$/.test(label) && letters.test(run[start] ?? ""))
     if (next === undefined || !/[a-z]/.test(next))
-      cuts.offer({ kind: "word", start, end: start + 1 }, /[A-Z]/.test(next ?? "") ? 1.4 : 0.8);
+      cuts.offer(
+        { kind: "word", start, end: start + 1 },
+        /^(?:ins|insul)$/.test(label) ? 0.4 : /[A-Z]/.test(next ?? "") ? 1.4 : 0.8,
+      );
   // A frame letter before its number: `Y56`.
   if (/[YJC]/i.test(run[start] ?? "") && /^(?:48|56)(?!\d)/.test(run.slice(start + 1, start + 4)))
     cuts.offer({ kind: "word", start, end: start + 1 }, 0.9);

@@ -1,6 +1,7 @@
 import { isNameplateRating, type RatingName, type RatingValue } from "../vocabulary.ts";
 import type { Claim } from "./candidate.ts";
 import type { Context } from "./context.ts";
+import { insideFigure } from "./judge.ts";
 import type { Name } from "./naming.ts";
 import type { Owner } from "./owner.ts";
 import { suits } from "./plausible.ts";
@@ -140,7 +141,8 @@ function standsAlone(
     (listed && (token === after || isWord(token, ...reading))) ||
     (joined && token === before) ||
     token.kind === "break" ||
-    isMark(token, ",", ";", "|", "/", "+", "*") ||
+    isMark(token, ",", ";", "|", "/", "+", "*", "•") ||
+    (isMark(token, "-", "–") && !token?.glued && !tokens[at + 1]?.glued) ||
     explained[at] === true ||
     (token.kind === "number" && !(at < first ? tokens[first] : token)?.glued);
   // "1.5 hp 230 with 8.4 amps"
@@ -148,6 +150,7 @@ function standsAlone(
     isWord(after, "with", "and", "con", "y") &&
     explained[first - 1] === true &&
     tokens[last + 2]?.kind === "number";
+  if (insideFigure(tokens, last + 1)) return false;
   const ending =
     goesOn || (isMark(after, ".", "!") && (tokens[last + 2] === undefined || !tokens[last + 2]?.glued));
   return (

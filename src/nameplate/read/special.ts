@@ -44,7 +44,7 @@ function parseLetter(rating: RatingName, tokens: readonly Token[], at: number, c
   if (!token.upper && (letter === "A" || letter === "I") && cost > -0.1) return [];
   // "B's" and "A/C" are no letters of a label; the quotation mark after 'CL B' is none of it.
   const joined =
-    isMark(tokens[at + 1], "/") ||
+    (isMark(tokens[at + 1], "/") && (tokens[at + 2]?.norm.length ?? 0) <= 2) ||
     (isMark(tokens[at + 1], "'") && tokens[at + 2]?.glued && tokens[at + 2]?.kind === "word");
   if (joined && tokens[at + 1]?.glued) return [];
   // "class B insulation. I measured": the pronoun.
@@ -121,7 +121,11 @@ function parseIdentifier(
     tokens.slice(at, end).every((part) => part.kind === "mark" || isLettering(part));
   // "the type is EHL": capitals stand out where the rest is written small.
   const standsOut = name?.upper === false && isWord(previous, "is", "es", "says", "dice") && cost <= 0.3;
-  if (!digits && !(capitals && (cost <= 0.05 || standsOut) && last.end - token.start >= 2)) return [];
+  if (
+    !digits &&
+    !((capitals || noVowels(tokens, at, name)) && (cost <= 0.05 || standsOut) && last.end - token.start >= 2)
+  )
+    return [];
   if (token.kind === "partial") return [{ end, value: undefined, fit: 1, half: true }];
   if (end === at + 1 && notIdentifiers.test(token.norm) && cost > 0.3) return [];
   const text = identifierText(tokens.slice(at, end), token, last);
@@ -138,6 +142,18 @@ function parseIdentifier(
       ? 1.4 + direct + (direct > 0 ? 1.6 * (end - at - 1) : 0)
       : 0.4 + direct;
   return [{ end, value: text as RatingValue<RatingName>, fit: single }];
+}
+
+/** "type fbx, 1 hp": letters that make no word. */
+function noVowels(tokens: readonly Token[], at: number, name: Name | undefined): boolean {
+  const token = tokens[at];
+  const typed = name !== undefined && isWord(tokens[name.start], "type", "tipo") && at === name.end;
+  return (
+    typed &&
+    token?.kind === "word" &&
+    /^[bcdfghjklmnpqrstvwxz]{2,4}$/.test(token.norm) &&
+    !isOrdinary(token.norm)
+  );
 }
 
 /** Capitals that are no word: "KD", "SCF"; not "MISSING" in a message that shouts. */

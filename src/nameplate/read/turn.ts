@@ -85,7 +85,8 @@ export function turn(
   if (cue.kind === "wish" && /^if /.test(cue.phrase) && !figures) return undefined;
   // "it draws 8 amps per the plate"
   const perPlate = cuesIn(context, clause.start, clause.end, "home").some(
-    (home) => isPaper.test(home.phrase) && isWord(tokens[home.start - 2], "per", "to", "on", "from", "by"),
+    (home) =>
+      isPaper.test(home.phrase) && isWord(tokens[home.start - 2], "per", "to", "on", "from", "by", "segun"),
   );
   if (cue.kind === "measured" && perPlate) return undefined;
   // "I want to say it's a 56Y" guesses.

@@ -55,6 +55,14 @@ describe("values apart from their names, or close to other figures", () => {
     ],
     ["1 1/2 ..... HP\n230 ..... V", { hp: 1.5, volts: [230] }],
     ["theres 2hp on the tag", { hp: 2 }],
+    ["3/4 - 115/230 - 3450 - 48Y", { hp: 0.75, volts: [115, 230], rpm: [3450], frame: "48Y" }],
+    ["S.F.-1.27 V-230", { serviceFactor: 1.27, volts: [230] }],
+    ["S.F....1.10\nRPM....3450", { serviceFactor: 1.1, rpm: [3450] }],
+    ["RPM2860INSF", { rpm: [2860], insulationClass: "F" }],
+    ["SF1.4/INSB/CODEL/AMB50C", { serviceFactor: 1.4, insulationClass: "B", kvaCode: "L", ambientC: 50 }],
+    ["HP1,5SF1,1V230A8,4RPM3450", { hp: 1.5, serviceFactor: 1.1, volts: [230], amps: [8.4], rpm: [3450] }],
+    ["1hp 230v 3 450 S56Y", { hp: 1, volts: [230], rpm: [3450], frame: "S56Y" }],
+    ["208 to two thirty volts", { volts: [208, 230] }],
     ["SFA 16.O/B.O", { serviceFactorAmps: [16, 8] }],
   ])("%s", (text, expected) => {
     expect(label(text)).toEqual(expected);
