@@ -103,7 +103,7 @@ const lists = {
     "no not never dont doesnt didnt isnt wasnt arent werent hasnt havent hadnt aint without nothing nothings nothin nothins nowt nae 0 0.0 nobody negative neg none nor neither cant cannot couldnt wont zero nope ni sin nunca tampoco ningun ninguna nada nadie jamas no_one noone stopped quit",
   // What smoke and smells come from when the pump is not to blame.
   benign:
-    "mower lawnmower belt mouse truck tractor bonfire campfire barrel neighbor neighbors neighbour bbq barbecue grill grilling grilled candle candles steam dust fog mist trash fireplace chimney dinner cigarette cigar leaves brush toast toaster kitchen rinsing washing vapor pollen",
+    "mower lawnmower belt mouse truck tractor bonfire campfire barrel neighbor neighbors neighbour bbq barbecue grill grilling grilled candle candles steam dust fog mist trash fireplace chimney dinner cigarette cigar leaves brush toast toaster kitchen rinsing washing vapor pollen fireflies lightning_bugs lightning_bug woodpecker cricket crickets crayons sunset gnats bugs tarp sap varnish fleece glare luciernagas comal asador parrilla",
   otherFire:
     "bonfire bonfires campfire campfires firepit fire_pit bbq barbecue grill grills grilling smoker parrilla asado wildfire wildfires bushfire forest_fire chimney fireplace cigarette cigarettes cigar mower lawnmower lawn_mower tractor truck trucks car candle candles incense kitchen oven stove trash leaves fireworks fuegos_artificiales cohetes vela incendio_forestal tortillas",
   printedThing:

@@ -34,6 +34,14 @@ describe("the views", () => {
     expect(wholeView(typeWords(tokenize("no noise but smoke")))).not.toContain("!@smoke");
   });
 
+  test("tell volts that were measured from those of a supply", () => {
+    const figures = (text: string) => typeWords(tokenize(text)).flatMap(({ symbols }) => symbols);
+    expect(figures("reads 62 V to ground")).toContain("@oddVolts");
+    // IEC 60038, table 1, from memory: 230 V is a supply.
+    expect(figures("230 V, 8 A")).toContain("@volts");
+    expect(figures("230 V, 8 A")).not.toContain("@oddVolts");
+  });
+
   test("take clauses apart and let one place the other", () => {
     const parts = clauses("it used to smoke, the electrician fixed it");
     expect(parts).toHaveLength(2);

@@ -36,6 +36,7 @@ export const fireSense = patterns(
   "(outlet|plug|prongs|terminals|receptacle) ~2 (is|are|turned|looks|all) ~1 ^(black|brown|blackened|browned|discolored)",
   "@burntSmell ~2 ^@smell",
   "^(burn|burnt|burned|scorch|soot|char) (mark|marks|spot|spots)",
+  "(plastic|cover|plug|insulation|cap|connector|lid) ~3 ^(sagged|sagging|sags|drooped|drooping|droops|slumped|wilted)",
   "^soot",
   "^@burn !(out|up|off) ~2 (@livePart|insulation|contacts|contact|paint|connector|connectors|connection|connections|lug|lugs|prong|prongs|conector)",
   "(@livePart|insulation|contacts|contact|paint|connector|connectors|connection|connections|lug|lugs|prong|prongs|conector) ~5 ^(@burn|@melt)",

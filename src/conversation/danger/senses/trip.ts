@@ -62,6 +62,12 @@ export const tripSense = patterns(
   "(had to|have to|keep|keeps|kept|gotta) ~1 ^(flip|flipping|turn|turning|switch|switching) ~3 @device ~2 (back|on)",
   "(it|pump|motor|which|that|thing) ~2 ^(shuts|cuts|turns|knocks|takes|took|kills|flips|flipped|shut|cut|knocked|killed|kicks|shutting|turning|cutting|knocking|killing|taking|flipping) ~1 (off|out|down)? ~1 @device",
   "(click|clicks|bang|pop|hums|hum) ~~2 ^@device off",
+  "(house|kitchen|garage|lights|everything) ~2 (goes|go|went) ~1 ^(dark|black|dead|out) ~3 (when|whenever|every|as|each) ~4 (pump|motor)",
+  // Kept closed by force.
+  "^(tape|clothespin|stick|wedge|brick|string|wire|zip tie|rubber band|broom|cinta|palito) ~2 (holds|holding|keeps|keeping|detiene|sostiene) ~3 (@device|lever)",
+  "^(taped|wedged|tied|propped|jammed|zip tied|pinned|hold|holds|holding|held) ~2 @device ~3 (on|up|in|closed|down)",
+  "@device ~2 (is|was|its)? ^(taped|wedged|tied|propped|jammed|pinned) ~2 (on|up|in|closed|down)",
+  "(so|to|para que) ~2 (cant|wont|doesnt|cannot|no) ^(drop|trip|flip|caiga|caigan|baje|bote|salte)",
   "(se|me|nos) ~1 ^@fallEs ~3 (@device|switch|apagador|palanca)",
   "(@device|switch) ~1 no ~2 ^(queda|sube|sostiene|mantiene|resetea|aguanta|levanta|deja|prende|quiere)",
   "(se|me|nos) ^(bota|botan|boto|baja|bajan|bajo|brinca|brinco|tumba|corta) ~1 (luz|corriente|electricidad)",

@@ -15,6 +15,7 @@ export const waterSense = patterns(
   "^standing water ~2 (around|by|near|under|at|surrounding|in) ~3 (@livePart|@motor|@machine|@room)",
   "^(stand|standing|stood|barefoot|parado|parada|descalzo) ~3 (water|puddle|puddles|wet|agua|charco) ~~10 (@livePart|plugged|power|energized|electrical)",
   "(@livePart|plugged|electrical) ~~8 ^(stand|standing|stood|barefoot) ~3 (water|puddle|puddles)",
+  "(pit|vault|hole|pozo|fosa) ~1 (is|got|has|esta|se)? ^(filled|full|fills|brimming|lleno|llena) !of ~~14 (motor|pump|lid|cover|bomba|tapa)",
   "^wet inside",
   "^(washed|hosed|hosing|sprayed) ~8 @livePart",
   "(put|puts) ~2 (equipment|@motor|pump) ^under",

@@ -18,6 +18,8 @@ const little = new Set(
 );
 
 const voltUnits = new Set("v volt volts vac vdc voltios voltio".split(" "));
+/** A round figure in words is nobody's rating. */
+const spelledTens = new Set("ten twenty thirty forty fifty sixty seventy eighty ninety".split(" "));
 /** Supply and rated voltages: what a label says. Any other figure was measured. */
 const supplies = new Set(
   "12 24 100 110 115 120 127 200 208 220 230 240 250 277 380 400 415 440 460 480 575".split(" "),
@@ -26,7 +28,7 @@ const supplies = new Set(
 /** A figure in volts, of a supply or, more telling, of none. */
 function voltsOf(tokens: readonly Token[], at: number): readonly string[] {
   const word = tokens[at]?.word ?? "";
-  if (!/^\d/.test(word) || !voltUnits.has(tokens[at + 1]?.word ?? "")) return [];
+  if (!(/^\d/.test(word) || spelledTens.has(word)) || !voltUnits.has(tokens[at + 1]?.word ?? "")) return [];
   return supplies.has(word) ? ["volts"] : ["volts", "oddVolts"];
 }
 

@@ -59,7 +59,7 @@ export const context = {
     as: "trip_to road_trip camping vacation round_trip field_trip business_trip day_trip family_trip boat viaje two_trips trips_to the_trip bus beach short_trip on_a_trip",
   },
   cooking: {
-    as: "brisket ribs grill bbq dinner coffee cigarette cigar campfire fireplace chimney truck car stove dryer tv neighbor_burning trash candle candles steam incense weed joint leaves bushfire wildfire fire_pit detector alarm gray grey meat oven kitchen",
+    as: "brisket ribs grill bbq dinner coffee cigarette cigar campfire fireplace chimney truck car stove dryer tv neighbor_burning trash candles steam incense weed joint leaves bushfire wildfire fire_pit detector alarm gray grey meat oven kitchen",
   },
   /** It was something else after all. */
   turnedOut: {
@@ -86,7 +86,7 @@ export const context = {
   },
   /** Cooking, camps, holidays: fire and smoke that belong there. */
   fireFun: {
-    as: "bbq barbecue barbeque barbecued grill grilled grilling smoker brisket ribs burgers hot_dogs marshmallows smores fire_pit firepit bonfire campfire fireplace chimney cigarette cigarettes cigar cigars vape vapes smoke_break candle candles citronella incense toast toaster kitchen oven popcorn fireworks firecrackers firecracker bottle_rockets sparklers fourth_of_july 4th_of_july carne_asada parrillada asador asada parrilla fogata cuetes cohetes lumbre_para cigarro cigarros fuma fumando veladora velas wildfire wildfires mower tiki_torch torch leaf_pile burn_pile",
+    as: "bbq barbecue barbeque barbecued grill grilled grilling smoker brisket ribs burgers hot_dogs marshmallows smores fire_pit firepit bonfire campfire fireplace chimney cigarette cigarettes cigar cigars vape vapes smoke_break candles citronella incense toast toaster kitchen oven popcorn fireworks firecrackers firecracker bottle_rockets sparklers fourth_of_july 4th_of_july carne_asada parrillada asador asada parrilla fogata cuetes cohetes lumbre_para cigarro cigarros fuma fumando veladora velas wildfire wildfires mower tiki_torch torch leaf_pile burn_pile",
   },
   paint: {
     nouns: "paint painter painting primer coat brush stain dye rust marker mud dirt grease shadow pollen",

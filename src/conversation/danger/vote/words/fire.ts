@@ -18,12 +18,18 @@ export const fire = {
   flame: {
     nouns: "flame blaze inferno fireball",
     verbs: "ignite flame",
-    as: "ablaze fire fires on_fire caught_fire burst_into_flames en_llamas llamas llama fuego lumbre incendio incendios fogonazo llamarada bonfire",
+    as: "ablaze fire fires on_fire caught_fire burst_into_flames flared flared_up flare_up flamed went_up en_llamas llamas llama fuego lumbre incendio incendios fogonazo llamarada bonfire",
     verbos: "incendiar arder",
   },
   flash: {
     verbs: "flash flicker",
     as: "flashes flicker glow glows glowing glowed orange red_hot glowin destello destellos relampago brilla",
+  },
+  /** Small lights a careful person would not call sparks. */
+  twinkle: {
+    verbs: "twinkle sparkle shimmer",
+    nouns: "firefly star lightning_bug glow_worm ember",
+    as: "fireflies tiny_lights little_lights little_stars bluish cherry cherry_red dragon welder estrellitas lucecita lucecitas luciernagas destellitos",
   },
   burning: { as: "burning burnin burnning burnig quemando quemandose combustion" },
   burnt: {
@@ -31,7 +37,7 @@ export const fire = {
   },
   char: {
     verbs: "char scorch singe melt carbonize carbonise deform warp blister bubble discolor discolour blacken",
-    as: "molten meltid meltin melty charred soot sooty black_powder burn_mark burn_marks scorch_mark scorch_marks blackened bubbly bubbled deformed discoloured caramel sticky_ tan_ yellowed browned halo carbonized fused crispy derretido derretida derretidos derritio derritiendo derrite derriten derretir derritieron carbonizado fundido fundida chamuscado chamuscada",
+    as: "charcoal charcoaled browning crumbly molten meltid meltin melty charred soot sooty black_powder burn_mark burn_marks scorch_mark scorch_marks blackened bubbly bubbled deformed discoloured caramel sticky_ tan_ yellowed browned halo carbonized fused crispy derretido derretida derretidos derritio derritiendo derrite derriten derretir derritieron carbonizado fundido fundida chamuscado chamuscada",
     verbos: "derretir chamuscar carbonizar",
   },
   /** Plastic that gave way without the word "melted". */

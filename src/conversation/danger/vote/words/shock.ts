@@ -67,7 +67,7 @@ export const shock = {
   me: { as: "me us him her them ya you myself himself herself me_ nos le les" },
   react: {
     verbs: "yelp flinch squeal jerk scream holler yell recoil yank squeak shriek cry hiss",
-    as: "jumped_out jumped_back pulls_her_hand pulled_his_hand ran_out got_out_fast wont_get_back_in refuses_to_get_in wont_go_near wont_go_in wont_get_in cried crying llorando lloro grito gritando brinco hollered backs_off swam_out lit_out everyone_out everybody_out get_out got_out",
+    as: "rigid stiff wont_go_near wouldnt_go_near said_a_bad_word woke_me surprise slaps spicy jumped_out jumped_back pulls_her_hand pulled_his_hand ran_out got_out_fast wont_get_back_in refuses_to_get_in wont_go_near wont_go_in wont_get_in cried crying llorando lloro grito gritando brinco hollered backs_off swam_out lit_out everyone_out everybody_out get_out got_out",
   },
   tasteTongue: {
     as: "battery batteries nine_volt 9_volt 9v electric_fence cattle_prod taser tazer stun_gun electric_chair electric_eel licked pila bateria",

@@ -8,7 +8,7 @@ export const trip = {
   },
   opens: {
     verbs:
-      "pop kick throw blow knock click flip snap bust jump drop open switch turn shut cut go quit bail fail kill lose come operate fall give take spring",
+      "pop kick throw blow knock click flip snap bust jump drop open switch turn shut cut go quit bail fail kill lose come operate fall give take spring unlatch release disengage",
     as: "threw thrown blew blown went gone goes lost lets_go let_go off_again carking rage_quit goes_down came_off comes_off bails keeps_going_off",
     verbos:
       "botar bajar saltar brincar disparar tumbar tirar cortar apagar desconectar caer aventar reventar fundir volar quemar tronar ir desarmar",
@@ -28,7 +28,7 @@ export const trip = {
   defeat: {
     verbs:
       "tape wedge zip_tie jam prop bypass bridge jumper jump defeat tie pin shim clamp strap glue oversize upsize upsized",
-    as: "duct_tape duct_taped electrical_tape clothespin clothes_pin toothpick popsicle_stick bungee rubber_band bobby_pin paperclip paper_clip zip_tie zip_ties stick wood_block thumb penny foil tinfoil nail_in held_down hold_it_in holding_it_in hold_it_down holding_it_down keep_it_from cant_drop cant_trip wont_trip_anymore bigger_breaker bigger_fuse larger_breaker put_in_a_30 took_it_out taken_out around_the_gfci wired_around wired_straight wired_direct straight_to directly_to direct cinta cinta_de_aislar amarre amarrado amarramos puente puenteado puentee puenteamos directo pinza palillo trabado atorado atore",
+    as: "duct_tape duct_taped electrical_tape clothespin clothes_pin toothpick popsicle_stick bungee rubber_band bobby_pin paperclip paper_clip zip_tie zip_ties stick wood_block thumb penny foil tinfoil nail_in held_down hold_it_in holding_it_in hold_it_down holding_it_down keep_it_from cant_drop cant_trip wont_trip_anymore bigger_breaker bigger_fuse larger_breaker put_in_a_30 took_it_out taken_out around_the_gfci wired_around wired_straight wired_direct palito palo finger_on_it finger_on_the brick chunk_of_wood cardboard took_the_guts screw_where straight_to directly_to direct cinta cinta_de_aislar amarre amarrado amarramos puente puenteado puentee puenteamos directo pinza palillo trabado atorado atore",
   },
   /** A device told by its effect: everything it feeds goes dead. */
   blackout: {
