@@ -20,25 +20,35 @@ export function isArticle(tokens: readonly Token[], name: Name): boolean {
   return before === undefined && token?.kind === "word" && !token.upper && tokens[name.end]?.kind === "word";
 }
 
-/** Spanish "208 a 230": a lone "a" between two figures joins them. */
+/** Spanish "208 a 230": a lone "a" between two figures of one kind joins them; in "9.8 a 3450 rpm" it is the sign. */
 export function isJoint(tokens: readonly Token[], name: Name): boolean {
-  const token = tokens[name.start];
+  const [before, token, after] = [tokens[name.start - 1], tokens[name.start], tokens[name.end]];
+  if (token?.kind !== "word" || token.norm !== "a" || token.glued) return false;
+  if (after?.kind === "number")
+    return before?.kind !== "number" || isRange(tokens, name, before.value, after.value);
+  // "llegan 220 a la bomba"
+  return !token.upper && isWord(after, "la", "el", "los", "las", "mi", "una");
+}
+
+/** Two voltages, or two figures as near as two currents that are followed by their unit. */
+function isRange(tokens: readonly Token[], name: Name, first: number, second: number): boolean {
+  if (suits("volts", first) === 2 && suits("volts", second) === 2) return true;
+  const ratio = Math.max(first, second) / Math.min(first, second);
   return (
-    token?.kind === "word" &&
-    token.norm === "a" &&
-    !token.glued &&
-    !token.upper &&
-    // "llegan 220 a la bomba"
-    (tokens[name.end]?.kind === "number" || isWord(tokens[name.end], "la", "el", "los", "las", "mi", "una"))
+    ratio < 1.4 &&
+    isWord(tokens[name.end + 1], "a", "amp", "amps", "amperios", "rpm", "v", "volts", "voltios")
   );
 }
 
 /** "amps 9.2 a 8.8": the "a" joins two currents. */
 export function joinsCurrents(tokens: readonly Token[], name: Name): boolean {
-  const [before, after] = [tokens[name.start - 1], tokens[name.end]];
-  if (!isJoint(tokens, name) || name.end > name.start + 1) return false;
+  const [before, token, after] = [tokens[name.start - 1], tokens[name.start], tokens[name.end]];
+  if (token?.norm !== "a" || token.glued || (token.kind === "word" && token.upper)) return false;
   return (
-    before?.kind === "number" && after?.kind === "number" && goTogether("amps", before.value, after.value)
+    name.end === name.start + 1 &&
+    before?.kind === "number" &&
+    after?.kind === "number" &&
+    goTogether("amps", before.value, after.value)
   );
 }
 
@@ -66,7 +76,8 @@ export function oneOfMany(tokens: readonly Token[], name: Name): boolean {
 }
 
 /** Two values, or one with decimals. */
-export function looksLikeCurrent({ value }: Parsed): boolean {
+export function looksLikeCurrent({ value }: Parsed, first: Token | undefined): boolean {
+  if (first?.kind === "number" && /[.,]\d/.test(first.norm)) return true;
   const list = Array.isArray(value) ? (value as number[]) : [];
   return list.length > 1 || list.some((amps) => !Number.isInteger(amps));
 }

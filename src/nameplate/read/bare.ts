@@ -24,6 +24,7 @@ export function bare(tokens: readonly Token[]): Candidate[] {
       for (const parsed of parseFrame(tokens, at)) offer("frame", at, parsed, 1.2);
       continue;
     }
+    if (token?.kind === "code") for (const parsed of parseFrame(tokens, at)) offer("frame", at, parsed, 1.4);
     if (token?.kind !== "number") continue;
     // "56 something", "56 and a letter I can't read": the frame, but not all of it.
     const following = tokens.slice(at + 1, at + 5);
@@ -50,7 +51,9 @@ export function bare(tokens: readonly Token[]): Candidate[] {
     if ((onlyBeside || atVolts) && [115, 208, 230].includes(token.value))
       offer("volts", at, { end: at + 1, value: [token.value] as RatingValue<RatingName>, fit: 2 }, 0.8);
     const speed =
-      !isOtherNumber(tokens, at) && (bareSpeeds.has(token.value) || bareSpeeds.has(token.thousands ?? 0));
+      !isOtherNumber(tokens, at) &&
+      !isCalled(tokens, at) &&
+      (bareSpeeds.has(token.value) || bareSpeeds.has(token.thousands ?? 0));
     for (const parsed of speed ? parseValue("rpm", tokens, at) : []) {
       const list = Array.isArray(parsed.value) ? (parsed.value as number[]) : [];
       if (list.every((rpm) => bareSpeeds.has(rpm))) offer("rpm", at, parsed, 0.8 + 0.2 * list.length);
@@ -77,6 +80,17 @@ export const bareSpeeds: ReadonlySet<number> = new Set([
   3450, 1725, 2850, 2900, 2875, 1425, 3440, 3430, 3400, 3480, 3500, 3490, 3420, 3460, 3470, 2880, 2840, 2860,
   2870, 1750, 1740, 1730, 3410,
 ]);
+
+/** A telephone or house number is spoken of a few words before: "the phone number on it ends in 3450". */
+function isCalled(tokens: readonly Token[], at: number): boolean {
+  for (let back = at - 1; back >= Math.max(0, at - 7); back--) {
+    const token = tokens[back];
+    if (token?.kind === "break" || isMark(token, ".", "!", "?", ";")) return false;
+    if (isWord(token, "phone", "telephone", "cell", "zip", "telefono", "address", "invoice", "order"))
+      return true;
+  }
+  return false;
+}
 
 /** A house, telephone or room number: "1725 Heron Lane", "ext 3450". */
 function isOtherNumber(tokens: readonly Token[], at: number): boolean {

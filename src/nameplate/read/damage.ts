@@ -54,7 +54,9 @@ function onlyDamage(tokens: readonly Token[], at: number): number | undefined {
   if (!opens) return undefined;
   let end = at + (but || (there && isWord(tokens[at], "there")) ? 2 : 1);
   if (isWord(tokens[end], "a", "an", "some", "un", "una", "hay", "just")) end += 1;
-  if (isWord(tokens[end], "big", "white", "black", "bare", "deep", "long", "shiny")) end += 1;
+  const noun = tokens[end + 1];
+  const adjective = isWord(tokens[end], "big", "white", "black", "bare", "deep", "long", "shiny");
+  if (adjective && noun?.kind === "word" && scars.test(noun.norm)) end += 1;
   const scar = tokens[end];
   return scar?.kind === "word" && scars.test(scar.norm) ? end + 1 : undefined;
 }

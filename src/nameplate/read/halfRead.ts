@@ -67,6 +67,9 @@ export function halved(context: Context, claims: readonly Standing[]): Standing[
     const closes = letter === undefined || letter.kind === "mark" || letter.kind === "break";
     if (leading.test(cue.phrase) && !(closes && trailing.test(cue.phrase))) {
       const following = near.filter((claim) => claim.end > cue.start);
+      // "the phone number ends in 3450, … 1 HP": what ends so stands right there.
+      const own = tokens[cue.end]?.kind === "number" && (following[0]?.from ?? 0) > cue.end;
+      if (own && /^(?:start|begin|end|empie|termin)/.test(cue.phrase)) continue;
       for (const claim of following) if (claim.rating === following[0]?.rating) half.add(claim);
     } else {
       const last = near.filter((claim) => claim.start < cue.start && cue.start - claim.end < 6).at(-1);

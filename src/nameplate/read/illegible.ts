@@ -33,7 +33,8 @@ export function illegible(context: Context, owners: readonly Owner[], claims: Or
     const before = near.filter((name) => precedes(name) && !claimed(name.end, cue.start));
     if (cue.kind === "negator") {
       // "amps, not volts" tells two ratings apart; "but not the volts" says they cannot be read.
-      if (cue.phrase === "not" && !isWord(context.tokens[cue.end], "the", "a", "any")) continue;
+      const told = isWord(context.tokens[cue.start - 1], "thats", "its", "is", "was");
+      if (cue.phrase === "not" && (told || !isWord(context.tokens[cue.end], "the", "a", "any"))) continue;
       for (const name of after)
         if (!isPart(context.tokens, name) && reaches(context, cue.end, name, after, /no$/.test(cue.phrase)))
           found.add(name);
@@ -184,7 +185,11 @@ function leftBlank(tokens: readonly Token[], name: Name): boolean {
   const ends = after === undefined || after.kind === "break" || isMark(after, ",", ";", "|", ")");
   // "8.4, sf ?, 230": an item of a list.
   const [before, mark] = [tokens[name.start - 1], tokens[from]];
-  const item = isMark(before, ",", ";") && isMark(after, ",", ";") && isMark(mark, "?") && !mark?.glued;
+  const item =
+    (before === undefined || before.kind === "break" || isMark(before, ",", ";")) &&
+    isMark(after, ",", ";") &&
+    isMark(mark, "?") &&
+    !mark?.glued;
   if (!ends || marks !== 1) return false;
   // "sf=?, a=?"
   if (from > name.end && isMark(mark, "?")) return true;

@@ -41,7 +41,13 @@ export function numberAs(rating: RatingName, token: NumberToken): number {
 /** The token after the rating's own unit, if it stands here. */
 export function unitAt(rating: RatingName, tokens: readonly Token[], at: number): number {
   // Spanish "9.2 a 8.8 amperios": a lone "a" between two figures is no unit.
-  const joint = isWord(tokens[at], "a") && !tokens[at]?.glued && tokens[at + 1]?.kind === "number";
+  const [before, after] = [tokens[at - 1], tokens[at + 1]];
+  const joint =
+    isWord(tokens[at], "a") &&
+    !tokens[at]?.glued &&
+    before?.kind === "number" &&
+    after?.kind === "number" &&
+    Math.max(before.value, after.value) / Math.min(before.value, after.value) < 1.4;
   return !joint && isWord(tokens[at], ...(unitWords[rating] ?? [])) ? at + 1 : at;
 }
 

@@ -39,6 +39,7 @@ export function plainSpeech(tokens: readonly Token[]): Token[] {
       dropped ??= token;
       continue;
     }
+    if (isLongLeader(tokens, at)) continue;
     const next = tokens[at + 1];
     const speed = speedInTwo(tokens, at);
     if (speed) {
@@ -106,7 +107,11 @@ function fullStop({ end, chunk }: Token): Token {
 function speedInTwo(tokens: readonly Token[], at: number): Token | undefined {
   const [first, second] = [tokens[at], tokens[at + 1]];
   if (first?.kind !== "number" || second?.kind !== "number" || second.glued || second.wide) return undefined;
-  if (!/^[123]$/.test(first.norm) || !/^\d{3}$/.test(second.norm)) return undefined;
+  const thousands = /^[123]$/.test(first.norm) && /^\d{3}$/.test(second.norm);
+  // "34 50 rpm"
+  const halves =
+    /^\d\d$/.test(first.norm) && /^\d\d$/.test(second.norm) && isWord(tokens[at + 2], "rpm", "rpms");
+  if (!thousands && !halves) return undefined;
   const value = Number(first.norm + second.norm);
   const before = tokens[isMark(tokens[at - 1], ":", "=", "-", ".") ? at - 2 : at - 1];
   const named =
@@ -114,6 +119,22 @@ function speedInTwo(tokens: readonly Token[], at: number): Token | undefined {
   if (!bareSpeeds.has(value) || named) return undefined;
   return { ...first, value, norm: String(value), end: second.end };
 }
+
+const shownLeaders = 3;
+
+/** "HP.............1.0": of a row of dots that leads to a figure the first few are enough. */
+function isLongLeader(tokens: readonly Token[], at: number): boolean {
+  const mark = tokens[at];
+  if (!isMark(mark, ".", "_", "-", "…", "·")) return false;
+  for (let back = 1; back <= shownLeaders; back++)
+    if (!isMark(tokens[at - back], mark?.norm ?? "")) return false;
+  let end = at;
+  while (isMark(tokens[end], mark?.norm ?? "") && end - at < longestLeader) end += 1;
+  const figure = tokens[end];
+  return figure?.kind === "number" || figure?.kind === "code" || (figure?.kind === "word" && figure.glued);
+}
+
+const longestLeader = 60;
 
 function isFiller(tokens: readonly Token[], at: number): boolean {
   const token = tokens[at];

@@ -49,7 +49,8 @@ export function namedBefore(tokens: readonly Token[], names: readonly (readonly 
             (direct ? 0.1 : 0);
           if (
             score < floor ||
-            (maybeArticle(tokens, name) && (!looksLikeCurrent(parsed) || oneOfMany(tokens, name)))
+            (maybeArticle(tokens, name) &&
+              (!looksLikeCurrent(parsed, tokens[link.at]) || oneOfMany(tokens, name)))
           )
             continue;
           candidates.push(candidate(name.rating, name.start, parsed, link.at, score));

@@ -1,4 +1,5 @@
 import type { Candidate } from "./candidate.ts";
+import { isOrdinary } from "./ordinary.ts";
 import { PhraseBook } from "./phrases.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 import { pumpWords } from "./words/site.ts";
@@ -47,6 +48,8 @@ export function pump(tokens: readonly Token[], at: number): Candidate[] {
     end - start <= 2 &&
     unitAfter?.kind === "word" &&
     /^(?:hp|v|volts|volt|rpm|amps|a|horse|thp)$/.test(unitAfter.norm);
+  // "THE PUMP IS A SQUARE FLANGE": in a message that shouts, capitals make no name.
+  if (first.kind === "word" && first.upper && first.norm.length > 1 && isOrdinary(first.norm)) return [];
   const bareNumber = end - start === 1 && first.kind === "number";
   const named =
     first.kind === "code" || (first.kind === "word" && first.start >= 0 && isCapital(tokens, start));

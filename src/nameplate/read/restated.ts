@@ -17,6 +17,8 @@ const ownWords = ["label", "plate", "motor", "nameplate", "tag", "sticker", "pla
 export function restated(context: Context, claims: readonly Standing[]): Standing[] {
   return claims.map((claim, index) => {
     const before = claims[index - 1];
+    // "thp is 1.65, that's not the hp, the hp is 1.5": it has its own name.
+    if (claim.from < claim.start && claim.rating === "hp") return claim;
     if (!before || !kin[claim.rating]?.includes(before.rating) || claim.start - before.end > 9) return claim;
     const turns = cuesIn(context, before.end, claim.start, "correction", "retraction", "negator");
     const between = context.tokens.slice(before.end, claim.start);

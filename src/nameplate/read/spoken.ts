@@ -186,6 +186,9 @@ function counts(tokens: readonly Token[], at: number): boolean {
   const spelled = previous?.norm === "p" && tokens[before - 1]?.norm === "h";
   const named = spelled || (previous?.kind === "word" && countedNames.test(previous.norm));
   if (named && (next === undefined || next.kind !== "word" || isLabelWord(next.norm))) return true;
+  // "horsepower is one service factor is …"
+  const ofName = isWord(previous, "is", "es") && countedNames.test(tokens[before - 1]?.norm ?? "");
+  if (ofName && (next?.kind !== "word" || isLabelWord(next.norm))) return true;
   if (next?.kind === "word" && next.norm === "slash") return true;
   if (next?.kind === "word" && counted.has(next.norm)) return true;
   const further = tokens[at + 2];

@@ -92,8 +92,10 @@ function readLoneOnes(text: string, tokens: readonly Token[]): Token[] {
     if (volts) return volts;
     if (token.kind !== "word" || token.end - token.start !== 1 || digitLike(text[token.start]) !== "1")
       return token;
-    const [before, after] = [tokens[at - 1], tokens[at + 1]];
-    const lead = isMark(before, ".", ":", "=", "-") ? tokens[at - 2] : before;
+    const after = tokens[at + 1];
+    let back = at - 1;
+    while (isMark(tokens[back], ".", ":", "=", "-", "_")) back -= 1;
+    const lead = tokens[back];
     const named =
       lead?.kind === "word" && counted.has(lead.norm) && (lead.upper || text[token.start] === "l");
     const speech = after?.kind === "word" && !after.upper && !counted.has(after.norm);

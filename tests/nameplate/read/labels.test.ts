@@ -63,6 +63,11 @@ describe("values apart from their names, or close to other figures", () => {
     ["HP1,5SF1,1V230A8,4RPM3450", { hp: 1.5, serviceFactor: 1.1, volts: [230], amps: [8.4], rpm: [3450] }],
     ["1hp 230v 3 450 S56Y", { hp: 1, volts: [230], rpm: [3450], frame: "S56Y" }],
     ["208 to two thirty volts", { volts: [208, 230] }],
+    ["115 v 9.8 a 3/4 hp 3450 rpm", { volts: [115], amps: [9.8], hp: 0.75, rpm: [3450] }],
+    ["de 208 a 230 voltios, 9.2 a 8.8 amps", { volts: [208, 230], amps: [9.2, 8.8] }],
+    ["HP.............1.0\nSF.............1.25", { hp: 1, serviceFactor: 1.25 }],
+    ["horsepower is one service factor is one point four", { hp: 1, serviceFactor: 1.4 }],
+    ["THE END THAT MEETS THE PUMP IS A SQUARE FLANGE", { flange: "square" }],
     ["SFA 16.O/B.O", { serviceFactorAmps: [16, 8] }],
   ])("%s", (text, expected) => {
     expect(label(text)).toEqual(expected);

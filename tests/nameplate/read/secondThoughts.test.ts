@@ -123,6 +123,8 @@ describe("what cannot be read is named, with no value", () => {
     ["Nothing on it says phase. No rpm either.", ["phase", "rpm"]],
     ["the service factor part has peeled off", ["serviceFactor"]],
     ["THP box is emtpy", ["totalHp"]],
+    ["where the amps should be its just white", ["amps"]],
+    ["The frame though, hopeless.", ["frame"]],
   ])("%s", (text, unreadable) => {
     expect(read(text)).toEqual({ nameplate: {}, site: {}, unreadable });
   });
@@ -134,6 +136,11 @@ describe("a doubt is about one value, not about its neighbours", () => {
       "hp 2, sf is 1.1 or 1.2 can't tell which, volts 230",
       { nameplate: { hp: 2, volts: [230] }, unreadable: ["serviceFactor"] },
     ],
+    [
+      "thp is 1.65, that's NOT the hp, the hp is 1.5",
+      { nameplate: { totalHp: 1.65, hp: 1.5 }, unreadable: [] },
+    ],
+    ["the phone number on it ends in 3450, I find 1 HP", { nameplate: { hp: 1 }, unreadable: [] }],
     ["the fraim letter is unreadible but its 1hp", { nameplate: { hp: 1 }, unreadable: ["frame"] }],
     [
       "Not sure which of these matter so here you go, TYPE QVB, TIME: CONT",
