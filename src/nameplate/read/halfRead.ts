@@ -24,6 +24,18 @@ function isLost(token: Token | undefined): boolean {
   return token === undefined || (token.kind === "word" && (lost.test(token.norm) || scars.test(token.norm)));
 }
 
+const exchanging = [
+  "swapped",
+  "switched",
+  "reversed",
+  "transposed",
+  "flipped",
+  "mixed",
+  "exchanged",
+  "inverti",
+  "cambie",
+];
+
 /** At the end of a clause these stand after the value: "1.1 or 1.2, can't tell which". */
 const trailing = /which$/;
 
@@ -56,6 +68,9 @@ export function halved(context: Context, claims: readonly Standing[]): Standing[
     )
       continue;
     if (ofWhatMatters(context, cue)) continue;
+    // "I swapped the digits" explains a correction.
+    const verb = tokens[isWord(tokens[cue.start - 1], "the", "two", "los") ? cue.start - 2 : cue.start - 1];
+    if (/^digits?$/.test(cue.phrase) && isWord(verb, ...exchanging)) continue;
     // "then a new row with 60 HZ", "and then A 12.4": what follows is no lost character.
     if (/then a$/.test(cue.phrase) && !isLost(tokens[cue.end])) continue;
     // "could be 1.25, could be 1.75"

@@ -75,6 +75,7 @@ function freeNames(context: Context, owners: readonly Owner[], claims: readonly 
     const last = free.at(-1);
     if (
       !taken.has(at) &&
+      !isPortion(tokens, longest) &&
       (owners[at] === "label" || owners[at] === "asked") &&
       (namesRating(tokens, longest) ||
         isObject(context, longest) ||
@@ -86,6 +87,11 @@ function freeNames(context: Context, owners: readonly Owner[], claims: readonly 
     at = longest.end - 1;
   }
   return free;
+}
+
+/** "the decimal part is corroded": a portion of something, no part number. */
+function isPortion(tokens: readonly Token[], { start, end }: Name): boolean {
+  return end === start + 1 && isWord(tokens[start], "part", "parte") && !isMark(tokens[end], "#", ":");
 }
 
 /** "Sticker doesn't list one", "I don't see it": the rating named in the sentence before. */

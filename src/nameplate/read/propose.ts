@@ -38,12 +38,19 @@ export function namedBefore(tokens: readonly Token[], names: readonly (readonly 
         : linksAfter(tokens, names, name))
         for (const parsed of valuesOf(name.rating, tokens, link.at, name, link.cost)) {
           const direct = link.at === name.end;
+          // "1.5 HP, motor label says 3/4": the name is the unit of the figure before it.
+          const isUnit =
+            unitFollows.has(name.rating) &&
+            tokens[name.start - 1]?.kind === "number" &&
+            !tokens[name.start]?.wide &&
+            tokens.slice(name.end, link.at).some((token) => isMark(token, ",", ".", ";"));
           const lower = name.weak && !name.upper && link.cost > -0.1 ? 0.8 : 0;
           const score =
             2 +
             parsed.fit -
             link.cost -
-            lower +
+            lower -
+            (isUnit ? 1.5 : 0) +
             (unitFollows.has(name.rating) ? 0 : 0.3) +
             0.1 * (name.end - name.start) +
             (direct ? 0.1 : 0);

@@ -17,7 +17,7 @@ const self = /^(?:i|we|im|ive|weve|id|yo|my|our|mine|ours|mi|nuestr[oa]|mi[oa])$
 const ofOthers =
   /^(?:he|hes|she|shes|they|theyre|theyve|you|youve|your|his|her|hers|their|theirs|guy|store|neighbou?rs?|ustedes|vecin[oa]|me)$/;
 const paper =
-  /^(?:label|plate|tag|sticker|nameplate|motor|placa|etiqueta|there|here|now|ahora|ahi|alli|puesto|puesta)$/;
+  /^(?:label|plate|tag|sticker|nameplate|motor|placa|etiqueta|there|here|now|ahora|ahi|alli|puesto|puesta|dead|broken|burnt|burned|bad|old|current|existing|unit|pad|pump|bomba)$/;
 const possesses =
   /^(?:tengo|traigo|tenemos|traemos|dice|dicen|trae|tenia|leo|veo|quite|saque|murio|quemo|trono|died|quit|broke|burned|burnt|failed|seized)$/;
 const determiner = /^(?:my|our|mi|nuestr[oa])$/;

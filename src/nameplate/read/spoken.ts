@@ -71,7 +71,12 @@ function mendFractions(tokens: readonly Token[]): Token[] {
     const short = exchanged.get(token.norm);
     if (short !== undefined && (tens[next] !== undefined || next === "hundred" || points.has(next)))
       return { ...token, norm: short };
-    if (/s$/.test(next) && (parts[next] ?? 0) > 2) {
+    // "thre quater": the part may be misspelled or single too.
+    const part1 =
+      parts[next] === undefined && next.length >= 5 && !isOrdinary(next)
+        ? partWords.likeliest(next, 1)
+        : next;
+    if ((parts[part1 ?? ""] ?? 0) > 2 && (/s$/.test(part1 ?? "") || /^thre/.test(token.norm))) {
       const count = token.norm === "tree" ? "three" : countWords.likeliest(token.norm, 1);
       return count === undefined ? token : { ...token, norm: count };
     }
@@ -81,7 +86,11 @@ function mendFractions(tokens: readonly Token[]): Token[] {
       joiners.has(wordAt(tokens, before - 1)) && /^(?:a|an|un|una)$/.test(wordAt(tokens, before));
     if (joined) before -= 1;
     if (joiners.has(tokens[before]?.norm ?? "")) before -= 1;
-    const counted = tokens[before]?.kind === "number" || units[wordAt(tokens, before)] !== undefined;
+    const lead = wordAt(tokens, before);
+    const counted =
+      tokens[before]?.kind === "number" ||
+      units[lead] !== undefined ||
+      (lead.length >= 4 && countWords.likeliest(lead, 1) === "three");
     const and = before < at - 1;
     const part = counted && (and || token.norm.length >= 6) ? partWords.likeliest(token.norm, 1) : undefined;
     return part === undefined ? token : { ...token, norm: part };

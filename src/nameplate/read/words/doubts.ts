@@ -41,5 +41,5 @@ export const illegiblePhrases: readonly string[] = list(`
   se borro, no trae el, empty, bare, vacio, vacia, en blanco, whited out, bleached out, sun bleached, got
   scraped, worn down, rotted, rotted off, ate it, ate up, cant make it out, cannot make it out, cant see it,
   cant find it, couldnt get, smears, cant, couldnt, cannot, can not, could not, unable to, no puedo, no
-  pude, no logro, illegibly, not readible, unreadible, beats me, all i can see of, all i can make out of, fell off, fallen off, flaked off, chipped off, se le borraron, se borraron, borroso, borrosa, borrosos, borrosas, tapado, tapada, manchado, manchada, hopeless, no luck, no chance, a lost cause, rayado, rayada, raspado, raspada
+  pude, no logro, illegibly, not readible, unreadible, beats me, all i can see of, all i can make out of, fell off, fallen off, flaked off, chipped off, se le borraron, se borraron, borroso, borrosa, borrosos, borrosas, tapado, tapada, manchado, manchada, sunbleached, sunfaded, sunburnt, sunburned, bleached away, hopeless, no luck, no chance, a lost cause, rayado, rayada, raspado, raspada
 `);
