@@ -24,6 +24,38 @@ const measures = /^(?:hots|legs|measured|measures|reporta|reports|midio|medi|lea
 const ofLabel =
   /^(?:label|plate|nameplate|tag|sticker|placa|etiqueta|rated|says|dice|trae|stamped|hp|amps|or|want|wants)$/;
 
+const siteWords =
+  /^(?:breaker|breakers|circuit|pad|timer|panel|subpanel|outlet|disconnect|shed|wall|plug|receptacle|fuse|wire|wires|wiring|hookup|equipment|pole|polo|polos|breaker|pastilla|tablero|circuito|caja|contacto)$/;
+const ownWords =
+  /^(?:label|plate|nameplate|tag|sticker|placa|etiqueta|motor|hp|horse|rated|rating|stamped|says|reads|dice|amps|sf|frame|or|rpm|phase|heater|dryer|light|oven)$/;
+/** Voltages houses have and labels seldom carry alone (common practice, no source). */
+const houseVoltages = new Set([120, 208, 220, 240]);
+
+/** "two pole 30 amp breaker feeding it, 240 volts", "got 240 out at the equipment pad": told with the circuit. */
+export function withCircuit({ tokens, sentences }: Context): Claim[] {
+  const found: Claim[] = [];
+  for (const clauses of sentences) {
+    const [start, end] = [clauses?.[0]?.start ?? 0, clauses?.at(-1)?.end ?? 0];
+    if (clauses?.at(-1)?.closing === "?" || end - start > 40) continue;
+    const at = voltageIn(tokens, start, end);
+    const figure = at === undefined ? undefined : tokens[at];
+    if (at === undefined || figure?.kind !== "number" || !houseVoltages.has(figure.value)) continue;
+    const clause = clauses?.find((one) => one.start <= at && at < one.end);
+    const own = tokens.slice(clause?.start ?? at, clause?.end ?? at);
+    if (own.some((token) => token.kind === "word" && ownWords.test(token.norm))) continue;
+    const near = tokens.slice(Math.max(start, at - 14), Math.min(end, at + 14));
+    const words = near.filter((token) => token.kind === "word" && siteWords.test(token.norm));
+    const named = isWord(tokens[at - 1], "volts", "v", "voltage", "voltios", "vac");
+    if (
+      words.length > 0 &&
+      !named &&
+      !near.some((token) => isWord(token, "label", "plate", "tag", "placa", "rated"))
+    )
+      found.push({ rating: "supplyVolts", value: figure.value, start: at, end: at + 1, score: 1 });
+  }
+  return found;
+}
+
 /**
  * "There's 120 volts at it", "my pump is fed 240", "le llegan 240 voltios", "236 volts between the two hots at the
  * pump": a single voltage that arrives somewhere or was measured there, told without a word of the label.

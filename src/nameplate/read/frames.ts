@@ -55,6 +55,17 @@ export function parseFrame(tokens: readonly Token[], at: number): Parsed[] {
       : [];
   if (first?.kind === "word" && /^[yjc]$/.test(first.norm)) {
     const number = tokens[isMark(tokens[at + 1], "-") ? at + 2 : at + 1];
+    // "Y56Y": a maker's letter before the number and the frame's own behind it.
+    const letter = tokens[at + 2];
+    const whole = letter?.kind === "word" && letter.glued && /^[yjcz]$/.test(letter.norm);
+    if (
+      number?.kind === "number" &&
+      number === tokens[at + 1] &&
+      number.glued &&
+      whole &&
+      customaryFrames.has(number.norm)
+    )
+      return [{ end: at + 3, value: `${first.norm}${number.norm}${letter.norm}`.toUpperCase(), fit: 2.6 }];
     if (number?.kind === "number" && number.glued && customaryFrames.has(number.norm))
       return [
         { end: tokens.indexOf(number, at) + 1, value: `${number.norm}${first.norm.toUpperCase()}`, fit: 1.5 },

@@ -41,6 +41,12 @@ export function plainSpeech(tokens: readonly Token[]): Token[] {
     }
     if (isLongLeader(tokens, at)) continue;
     const next = tokens[at + 1];
+    const wrapped = wrappedDecimal(tokens, at);
+    if (wrapped) {
+      plain.push(wrapped);
+      at += 2;
+      continue;
+    }
     const speed = speedInTwo(tokens, at);
     if (speed) {
       plain.push(dropped ? { ...speed, glued: dropped.glued, wide: dropped.wide } : speed);
@@ -118,6 +124,16 @@ function speedInTwo(tokens: readonly Token[], at: number): Token | undefined {
     before?.kind === "word" && /^(?:hp|horsepower|ph|phase|thp|caballos|code|class)$/.test(before.norm);
   if (!bareSpeeds.has(value) || named) return undefined;
   return { ...first, value, norm: String(value), end: second.end };
+}
+
+/** "SF 1" at the end of a line, ".4" at the head of the next. */
+function wrappedDecimal(tokens: readonly Token[], at: number): Token | undefined {
+  const [first, broken, rest] = [tokens[at], tokens[at + 1], tokens[at + 2]];
+  if (first?.kind !== "number" || broken?.kind !== "break" || broken.blank || rest?.kind !== "number")
+    return undefined;
+  if (!/^\d{1,2}$/.test(first.norm) || !/^\.\d{1,2}$/.test(rest.norm)) return undefined;
+  if (tokens[at - 1] === undefined || tokens[at - 1]?.kind === "break") return undefined;
+  return { ...first, value: Number(first.norm + rest.norm), norm: first.norm + rest.norm, end: rest.end };
 }
 
 const shownLeaders = 3;

@@ -133,6 +133,14 @@ export function namedAfter(tokens: readonly Token[], names: readonly (readonly N
 function letterOfCode(tokens: readonly Token[], at: number): Candidate | undefined {
   const letter = tokens[at];
   if (letter?.kind !== "word" || !letter.upper || !/^[a-hj-np-v]$/.test(letter.norm)) return undefined;
+  // "K CODE" at the end of a label
+  const behind = tokens[at + 2];
+  if (isWord(tokens[at + 1], "code") && !tokens[at + 1]?.glued && !isMark(tokens[at - 1], ":", "=")) {
+    const alone = behind === undefined || behind.kind === "break" || isMark(behind, ",", ".", ";", "/");
+    const named = isWord(tokens[at - 1], "code", "kva", "class", "ins", "cl", "frame");
+    const claims = [claim("kvaCode", { end: at + 1, value: letter.norm.toUpperCase(), fit: 1 }, at, 3)];
+    if (alone && !named) return { start: at, end: at + 2, score: 3, claims };
+  }
   let next = at + 1;
   if (!isWord(tokens[next], "is", "es", "was", "for", "as")) return undefined;
   while (next < at + 4 && isWord(tokens[next], "is", "es", "was", "for", "as", "the", "its", "la", "el"))

@@ -1,4 +1,4 @@
-import { arriving, voltageIn } from "./arriving.ts";
+import { arriving, voltageIn, withCircuit } from "./arriving.ts";
 import type { Claim } from "./candidate.ts";
 import { type Context, isQuestion } from "./context.ts";
 import { isMark, isWord } from "./token.ts";
@@ -45,7 +45,7 @@ const reach = 30;
  */
 export function supplyNow(context: Context): Claim[] {
   const { tokens, sentences, clauses } = context;
-  const found: Claim[] = [...changedTo(context), ...arriving(context)];
+  const found: Claim[] = [...changedTo(context), ...arriving(context), ...withCircuit(context)];
   for (const [index, clause] of clauses.entries()) {
     const words = tokens.slice(clause.start, clause.end);
     if (

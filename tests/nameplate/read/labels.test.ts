@@ -68,6 +68,11 @@ describe("values apart from their names, or close to other figures", () => {
     ["HP.............1.0\nSF.............1.25", { hp: 1, serviceFactor: 1.25 }],
     ["horsepower is one service factor is one point four", { hp: 1, serviceFactor: 1.4 }],
     ["THE END THAT MEETS THE PUMP IS A SQUARE FLANGE", { flange: "square" }],
+    ["56Y FR K CODE", { frame: "56Y", kvaCode: "K" }],
+    ["HP 1 SF 1\n.4 RPM 3450", { hp: 1, serviceFactor: 1.4, rpm: [3450] }],
+    ["thre quater hp, 115/230 vlots", { hp: 0.75, volts: [115, 230] }],
+    ["box in the garage says 1.5 HP, motor label says 3/4", { hp: 0.75 }],
+    ["plate says CAP 53 MFD, sorry, 35, I swapped the digits", { capacitorUf: 35 }],
     ["SFA 16.O/B.O", { serviceFactorAmps: [16, 8] }],
   ])("%s", (text, expected) => {
     expect(label(text)).toEqual(expected);
