@@ -19,8 +19,8 @@ export interface Danger {
 const mentionPresent = 1.2;
 const onlyDismissed = -0.8;
 const onlyOtherSense = -1.35;
-const beingAlone = 1.5;
-const alarmFrom = 0.25;
+const beingAlone = 1.2;
+const alarmFrom = 0.4;
 
 /** Every mention of danger in a message and what became of it. Never throws; time is linear in the length. */
 export function judgeMentions(text: string): readonly JudgedMention[] {
