@@ -30,7 +30,8 @@ const fillers = new Set(siteFillers);
 /** The breaker and the wired supply that are spoken of at this token. */
 export function circuit(tokens: readonly Token[], at: number): Candidate[] {
   const candidates: Candidate[] = [];
-  const fact = facts.longestAt(tokens, at);
+  const factor = isWord(tokens[at], "service") && isWord(tokens[at + 1], "factor", "fact");
+  const fact = factor ? undefined : facts.longestAt(tokens, at);
   if (fact) for (const kind of fact.found) candidates.push(...around(tokens, fact.start, fact.end, kind));
   const pole = poles.longestAt(tokens, at);
   if (pole && !isWord(tokens[pole.end], "motor", "motors", "rpm"))

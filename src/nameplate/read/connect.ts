@@ -144,7 +144,12 @@ export function linkBack(tokens: readonly Token[], end: number, name: Name): num
   for (let at = end; at < name.start; at++) {
     const token = tokens[at];
     if (token?.kind === "break" && !token.blank && cost < 0.5) cost += 0.8;
-    else if (isMark(token, "-", "°", '"', "'", ")", "”", "+") && at === end) cost += 0.1;
+    else if (
+      isMark(token, "-", "°", '"', "'", ")", "”", "+") &&
+      at === end &&
+      (token?.norm !== "-" || token.glued)
+    )
+      cost += 0.1;
     else if (at === end && at + 1 === name.start && isMark(token, "=", "(") && leadsBack(tokens, at, name))
       cost += 0.2;
     else if (token?.kind === "word" && backward.has(token.norm)) cost += at > end ? 0.3 : 0.5;

@@ -78,9 +78,14 @@ function withoutProse(tokens: readonly Token[], line: Cell): Cell {
 
 const isSpeech = ({ kind, wide }: Token) => kind === "word" || (kind === "mark" && !wide);
 
-/** At least three words in a row from here: no cell. */
+/** At least three words in a row from here, or nothing but words to the end: no cell. */
 function isProse(tokens: readonly Token[], from: number, end: number): boolean {
-  return tokens.slice(from + 1, Math.min(end, from + 4)).filter(({ kind }) => kind === "word").length === 3;
+  const isTalk = ({ kind, norm }: Token) => kind === "word" && norm.length > 1;
+  const rest = tokens.slice(from + 1, end);
+  return (
+    rest.slice(0, 3).filter(({ kind }) => kind === "word").length === 3 ||
+    (rest.some(isTalk) && rest.every((token) => isTalk(token) || isMark(token, "?", "!", ".")))
+  );
 }
 
 /** The cells of a line, by a mark between them or by wide gaps (`wide`). */
