@@ -20,7 +20,7 @@ const mentionPresent = 1.2;
 const onlyDismissed = -0.8;
 const onlyOtherSense = -1.35;
 const beingAlone = 1.2;
-const alarmFrom = 0.4;
+const alarmFrom = 0.3;
 
 /** Every mention of danger in a message and what became of it. Never throws; time is linear in the length. */
 export function judgeMentions(text: string): readonly JudgedMention[] {

@@ -26,8 +26,31 @@ function alike(a: string, b: string): number {
   return length;
 }
 
+/** Little words with two letters exchanged: "teh", "gto", "agian". */
+const exchanged = new Map<string, string>();
+for (const word of [
+  "the",
+  "got",
+  "and",
+  "again",
+  "that",
+  "with",
+  "when",
+  "there",
+  "every",
+  "time",
+  "from",
+  "keeps",
+])
+  for (let at = 0; at + 1 < word.length; at++) {
+    const slip = word.slice(0, at) + word.charAt(at + 1) + word.charAt(at) + word.slice(at + 2);
+    if (!["form", "emit", "item", "three"].includes(slip)) exchanged.set(slip, word);
+  }
+
 /** The danger word this word most likely is a slip of, or the word itself. */
 export function respell(word: string): string {
+  const little = exchanged.get(word);
+  if (little !== undefined) return little;
   if (word.length < 4 || word.length > 14 || isKnown(word) || protectedWords.has(word)) return word;
   if (/\d/.test(word)) return word;
   // Two slips only where the word is long and starts right.
