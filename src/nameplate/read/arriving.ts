@@ -25,7 +25,7 @@ const ofLabel =
   /^(?:label|plate|nameplate|tag|sticker|placa|etiqueta|rated|says|dice|trae|stamped|hp|amps|or|want|wants)$/;
 
 const siteWords =
-  /^(?:breaker|breakers|circuit|pad|timer|panel|subpanel|outlet|disconnect|shed|wall|plug|receptacle|fuse|wire|wires|wiring|hookup|equipment|pole|polo|polos|breaker|pastilla|tablero|circuito|caja|contacto)$/;
+  /^(?:breaker|breakers|circuit|pad|timer|panel|subpanel|outlet|disconnect|shed|wall|plug|receptacle|fuse|wire|wires|wiring|hookup|equipment|equipo|pole|polo|polos|breaker|pastilla|tablero|circuito|caja|contacto)$/;
 const ownWords =
   /^(?:label|plate|nameplate|tag|sticker|placa|etiqueta|motor|hp|horse|rated|rating|stamped|says|reads|dice|amps|sf|frame|or|rpm|phase|heater|dryer|light|oven)$/;
 /** Voltages houses have and labels seldom carry alone (common practice, no source). */
@@ -46,11 +46,7 @@ export function withCircuit({ tokens, sentences }: Context): Claim[] {
     const near = tokens.slice(Math.max(start, at - 14), Math.min(end, at + 14));
     const words = near.filter((token) => token.kind === "word" && siteWords.test(token.norm));
     const named = isWord(tokens[at - 1], "volts", "v", "voltage", "voltios", "vac");
-    if (
-      words.length > 0 &&
-      !named &&
-      !near.some((token) => isWord(token, "label", "plate", "tag", "placa", "rated"))
-    )
+    if (words.length > 0 && !named)
       found.push({ rating: "supplyVolts", value: figure.value, start: at, end: at + 1, score: 1 });
   }
   return found;

@@ -8,6 +8,7 @@ export function isArticle(tokens: readonly Token[], name: Name): boolean {
   const token = tokens[name.start];
   if (name.end > name.start + 1 || token?.norm !== "a" || isMark(tokens[name.end], ":", "=", "-"))
     return false;
+  if (isByTheDay(tokens, name)) return true;
   const before = tokens[name.start - 1];
   // "V 115/230 and A 16.0/8.0": a capital inside the sentence is the sign.
   const figure = tokens[name.end];
@@ -18,6 +19,12 @@ export function isArticle(tokens: readonly Token[], name: Name): boolean {
   // 'labor for "a 1.5"'
   if (isMark(before, '"', "“", "'") && token.kind === "word" && !token.upper) return true;
   return before === undefined && token?.kind === "word" && !token.upper && tokens[name.end]?.kind === "word";
+}
+
+/** "8 a day" counts something by the day. */
+export function isByTheDay(tokens: readonly Token[], name: Name): boolean {
+  const counted = isWord(tokens[name.end], "day", "week", "month", "night", "year", "piece", "dia");
+  return counted && isWord(tokens[name.start], "a") && name.end === name.start + 1;
 }
 
 /** Spanish "208 a 230": a lone "a" between two figures of one kind joins them; in "9.8 a 3450 rpm" it is the sign. */

@@ -152,7 +152,8 @@ export function linkBack(tokens: readonly Token[], end: number, name: Name): num
       cost += 0.1;
     else if (at === end && at + 1 === name.start && isMark(token, "=", "(") && leadsBack(tokens, at, name))
       cost += 0.2;
-    else if (token?.kind === "word" && backward.has(token.norm)) cost += at > end ? 0.3 : 0.5;
+    else if (isMark(token, "<", "←") || (isMark(token, "-") && isMark(tokens[at - 1], "<"))) cost += 0.1;
+    else if (token?.kind === "word" && backward.has(token.norm)) cost += at > end ? 0.2 : 0.5;
     else return undefined;
   }
   const counted = name.rating === "phase" && isWord(tokens[end], "for") && end + 1 === name.start;

@@ -70,6 +70,8 @@ export function findCues(tokens: readonly Token[]): Cue[] {
   for (let at = 0; at < tokens.length; at++) {
     if (isWord(tokens[at], "one") && isWord(tokens[at + 1], "on") && isWord(tokens[at + 3], "motor"))
       cues.push({ kind: "home", start: at, end: at + 4, phrase: "one on it" });
+    const mixed = mixedUpWith(tokens, at);
+    if (mixed) cues.push({ kind: "thing", start: at, end: mixed, phrase: "mixed up with" });
     const elsewhere = paperElsewhere(tokens, at);
     if (elsewhere) cues.push({ kind: "thing", start: at, end: elsewhere, phrase: "one before" });
     const earlier = beforeThis(tokens, at);
@@ -118,6 +120,13 @@ const relating = ["you", "i", "we", "they", "that", "to", "like", "else", "simil
 
 const ofMotor =
   /^(?:motor|motors|pump|bomba|side|top|back|bottom|end|front|unit|it|this|that|mine|dead|old|burnt|burned|bad|broken|can|body|bell|left|right|other|same|actual|current|real|thing|one|label|plate|sticker|tag|nameplate|pool|line|first|second|last|frame|cover|mi[oa]|nuestr[oa]|mism[oa]|ours)$/;
+
+/** "don't mix it up with the spa", "not to be confused with my neighbor's": what follows is the other's. */
+function mixedUpWith(tokens: readonly Token[], at: number): number | undefined {
+  if (!isWord(tokens[at], "mix", "mixed", "confuse", "confused", "confundas", "confundir")) return undefined;
+  for (let next = at + 1; next < at + 4; next++) if (isWord(tokens[next], "with", "con")) return next + 3;
+  return undefined;
+}
 
 /** "the sticker on the timer", "the one on the panel door": papers of other things. */
 function paperElsewhere(tokens: readonly Token[], at: number): number | undefined {

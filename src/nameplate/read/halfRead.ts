@@ -68,6 +68,11 @@ export function halved(context: Context, claims: readonly Standing[]): Standing[
     )
       continue;
     if (ofWhatMatters(context, cue)) continue;
+    // "34 y algo en RPM": said of the figure right before it, which is no reading.
+    const figure = tokens[cue.start - 1];
+    const free =
+      figure?.kind === "number" && !claims.some(({ start, end }) => start < cue.start && cue.start <= end);
+    if (free && /^(?:y )?algo$|^some/.test(cue.phrase)) continue;
     // "I swapped the digits" explains a correction.
     const verb = tokens[isWord(tokens[cue.start - 1], "the", "two", "los") ? cue.start - 2 : cue.start - 1];
     if (/^digits?$/.test(cue.phrase) && isWord(verb, ...exchanging)) continue;

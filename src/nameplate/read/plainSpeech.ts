@@ -129,6 +129,13 @@ function speedInTwo(tokens: readonly Token[], at: number): Token | undefined {
 /** "SF 1" at the end of a line, ".4" at the head of the next. */
 function wrappedDecimal(tokens: readonly Token[], at: number): Token | undefined {
   const [first, broken, rest] = [tokens[at], tokens[at + 1], tokens[at + 2]];
+  // "RPM 34" at the end of a line, "50" at the head of the next.
+  if (first?.kind === "number" && broken?.kind === "break" && !broken.blank && rest?.kind === "number") {
+    const value = Number(first.norm + rest.norm);
+    const speed = /^\d\d$/.test(first.norm) && /^\d\d$/.test(rest.norm) && bareSpeeds.has(value);
+    if (speed && isWord(tokens[at - 1], "rpm", "rpms", "speed"))
+      return { ...first, value, norm: first.norm + rest.norm, end: rest.end };
+  }
   if (first?.kind !== "number" || broken?.kind !== "break" || broken.blank || rest?.kind !== "number")
     return undefined;
   if (!/^\d{1,2}$/.test(first.norm) || !/^\.\d{1,2}$/.test(rest.norm)) return undefined;

@@ -1,5 +1,13 @@
 import type { RatingName } from "../vocabulary.ts";
-import { isArticle, isJoint, joinsCurrents, looksLikeCurrent, maybeArticle, oneOfMany } from "./article.ts";
+import {
+  isArticle,
+  isByTheDay,
+  isJoint,
+  joinsCurrents,
+  looksLikeCurrent,
+  maybeArticle,
+  oneOfMany,
+} from "./article.ts";
 import type { Candidate, Claim } from "./candidate.ts";
 import { afterLeaders, linkBack, linksAfter, unitFollows } from "./connect.ts";
 import type { Name } from "./naming.ts";
@@ -107,9 +115,9 @@ export function namedAfter(tokens: readonly Token[], names: readonly (readonly N
       for (const parsed of valuesOf(rating, tokens, at, undefined, 0)) {
         if (parsed.united) candidates.push(candidate(rating, at, parsed, at, 2.6 + parsed.fit));
         const led = afterLeaders(tokens, parsed.end);
-        for (let next = led; next <= Math.min(led + 5, tokens.length - 1); next++)
+        for (let next = led; next <= Math.min(led + 6, tokens.length - 1); next++)
           for (const name of names[next] ?? []) {
-            if (name.rating !== rating || isJoint(tokens, name)) continue;
+            if (name.rating !== rating || isJoint(tokens, name) || isByTheDay(tokens, name)) continue;
             const way = linkBack(tokens, led, name);
             if (way === undefined) continue;
             const cost = led > parsed.end ? way + 0.3 : way;

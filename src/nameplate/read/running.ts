@@ -124,6 +124,12 @@ export function hours(tokens: readonly Token[], at: number, priced: boolean): Ca
   const number = tokens[at];
   if (number?.kind !== "number" || suits("hoursPerDay", number.value) < 2) return [];
   let end = isMark(tokens[at + 1], "-") ? at + 2 : at + 1;
+  // "hours: we run it 8 a day"
+  const byTheDay =
+    isWord(tokens[end], "a", "per", "al") &&
+    isWord(tokens[end + 1], "day", "dia") &&
+    tokens.slice(Math.max(0, at - 6), at).some((token) => isWord(token, "hours", "hrs", "horas"));
+  if (byTheDay) return [one("hoursPerDay", number.value, at, end + 2, at, at + 1, 7)];
   if (!isWord(tokens[end], "hours", "hour", "hrs", "hr", "h", "horas", "hora")) return [];
   end += 1;
   const spoken = end;

@@ -57,7 +57,7 @@ function listStarting(tokens: readonly Token[], names: readonly Name[]): Name[] 
 /** Words that may stand between two names of one list: "the hp and the amps", "ni el modelo ni la serie". */
 export const joints = list(`
   and, or, nor, also, plus, both, the, a, an, any, that, its, my, what, plain, y, o, ni, e, el, la, los, las, de, del,
-  lo, tampoco, tambien
+  lo, tampoco, tambien, anything, about, nada, sobre
 `);
 
 /** "hertz and phase": written as one list. */

@@ -94,7 +94,7 @@ function readLoneOnes(text: string, tokens: readonly Token[]): Token[] {
       return token;
     const after = tokens[at + 1];
     let back = at - 1;
-    while (isMark(tokens[back], ".", ":", "=", "-", "_")) back -= 1;
+    while (isMark(tokens[back], ".", ":", "=", "-", "_", "|")) back -= 1;
     const lead = tokens[back];
     const named =
       lead?.kind === "word" && counted.has(lead.norm) && (lead.upper || text[token.start] === "l");

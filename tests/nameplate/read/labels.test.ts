@@ -73,6 +73,10 @@ describe("values apart from their names, or close to other figures", () => {
     ["thre quater hp, 115/230 vlots", { hp: 0.75, volts: [115, 230] }],
     ["box in the garage says 1.5 HP, motor label says 3/4", { hp: 0.75 }],
     ["plate says CAP 53 MFD, sorry, 35, I swapped the digits", { capacitorUf: 35 }],
+    ["1.10 <- service factor\n230 <- volts", { serviceFactor: 1.1, volts: [230] }],
+    ["VOLTS 115/\n230\nRPM 34\n50", { volts: [115, 230], rpm: [3450] }],
+    ["PH|l\nHZ|6O", { phase: 1, hz: [60] }],
+    ["Alcanzo a ver 230 en VOLTS, 34 y algo en RPM, y 1.5 en HP", { volts: [230], hp: 1.5 }],
     ["SFA 16.O/B.O", { serviceFactorAmps: [16, 8] }],
   ])("%s", (text, expected) => {
     expect(label(text)).toEqual(expected);
