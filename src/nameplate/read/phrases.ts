@@ -76,7 +76,10 @@ export class PhraseBook<T> {
           following?.glued ||
           isDotted(tokens[at - 1]) ||
           (node.found.length === 0 && (tokens[at - 1]?.norm.length ?? 9) <= 5);
-        if (skipped && abbreviated && token.glued && following && node.next.has(following.norm)) continue;
+        // "… past the county line. Voltage: 230": a capital after the dot begins a sentence.
+        const ended = token.norm === "." && beginsSentence(tokens[at - 1], following);
+        if (skipped && abbreviated && !ended && token.glued && following && node.next.has(following.norm))
+          continue;
         // A phrase may run over a line end on a narrow label.
         const wrapped = at > start && token.kind === "break" && !token.blank && following;
         const dotWrapped = skipped && following?.kind === "break" && !following.blank;
@@ -96,6 +99,11 @@ export class PhraseBook<T> {
   longestAt(tokens: readonly Token[], start: number): PhraseMatch<T> | undefined {
     return this.matchesAt(tokens, start).at(-1);
   }
+}
+
+function beginsSentence(before: Token | undefined, after: Token | undefined): boolean {
+  if (after?.kind !== "word" || after.glued || after.upper) return false;
+  return /^\p{Lu}/u.test(after.chunk.text) && /^\p{Ll}/u.test(before?.chunk.text ?? "");
 }
 
 /** Written `S.F.`: the last dot belongs to the abbreviation and ends no sentence. */
