@@ -13,9 +13,12 @@ export interface ImpliedMount {
   readonly shaft?: ShaftEnd;
 }
 
-/** `56Y` -> body 56, letters Y; undefined when the text is no frame designation. */
+/**
+ * `56Y` -> body 56, letters Y; undefined when the text is no frame designation. A letter before the number (`S56Y`) is
+ * the maker's own and says nothing of the mount (NEMA MG 1 Part 4, from memory).
+ */
 export function frameParts(frame: string): FrameParts | undefined {
-  const match = /^(\d{2,3})([A-Z]{0,3})$/.exec(frame);
+  const match = /^(?:[A-Z](?=\d+[A-Z]))?(\d{2,3})([A-Z]{0,3})$/.exec(frame);
   if (!match?.[1]) return undefined;
   return { body: Number(match[1]), letters: match[2] ?? "" };
 }

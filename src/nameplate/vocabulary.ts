@@ -125,7 +125,8 @@ export const nameplateRatings = {
   frame: {
     title: "frame",
     unit: "",
-    schema: z.string().regex(/^[0-9]{2,3}[A-Z]{0,3}$/),
+    // A letter before the number is the maker's own.
+    schema: z.string().regex(/^(?:[A-Z](?=[0-9]+[A-Z]))?[0-9]{2,3}[A-Z]{0,3}$/),
     effort: 1,
     words: ["fr", "frame", "frm", "armazon", "armazón", "marco"],
   },

@@ -20,6 +20,8 @@ describe("frames", () => {
   test("a designation is body and letters", () => {
     expect(frameParts("56Y")).toEqual({ body: 56, letters: "Y" });
     expect(frameParts("145TC")).toEqual({ body: 145, letters: "TC" });
+    // NEMA MG 1 Part 4 (from memory): a letter before the number is the maker's own.
+    expect(frameParts("S56Y")).toEqual({ body: 56, letters: "Y" });
     expect(frameParts("Y56")).toBeUndefined();
     expect(frameParts("")).toBeUndefined();
   });

@@ -3,7 +3,7 @@ import type { Clause } from "./clauses.ts";
 import { type Context, cuesIn } from "./context.ts";
 import type { Cue } from "./findCues.ts";
 import { foreign, linking, type Owner } from "./owner.ts";
-import { isWord, type Token } from "./token.ts";
+import { isMark, isWord, type Token } from "./token.ts";
 import { foreignUnits } from "./words/units.ts";
 
 const newOnes = new Set([
@@ -39,6 +39,12 @@ export function turn(
   // "this motor was my brother's before I got it"
   const former = isWord(tokens[cue.end], "before", "until", "till") && owner === "label";
   if (cue.kind === "person" && cued && former) return undefined;
+  // "bigger than my brother-in-law's 1 hp: the label says 2 hp"
+  const announced = isMark(
+    tokens[isWord(tokens[cue.start - 1], "the", "la", "el") ? cue.start - 2 : cue.start - 1],
+    ":",
+  );
+  if (cue.kind === "home" && announced && isPaper.test(cue.phrase)) return "label";
   if (cue.kind === "home")
     return plainNouns.has(cue.phrase) && (cued || stays) && owner !== "label" ? undefined : "label";
   // "the breaker box says 20"
