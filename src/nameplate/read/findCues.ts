@@ -1,7 +1,7 @@
 import { isLabelWord } from "./naming.ts";
 import { PhraseBook } from "./phrases.ts";
 import { namesOwn, othersPronoun, ownPronoun } from "./possessors.ts";
-import { isWord, type Token } from "./token.ts";
+import { isMark, isWord, type Token } from "./token.ts";
 import { turnCue } from "./turnCues.ts";
 import { unreadCue } from "./unreadCues.ts";
 import * as words from "./words/index.ts";
@@ -124,7 +124,17 @@ const ofMotor =
 /** "don't mix it up with the spa", "not to be confused with my neighbor's": what follows is the other's. */
 function mixedUpWith(tokens: readonly Token[], at: number): number | undefined {
   if (!isWord(tokens[at], "mix", "mixed", "confuse", "confused", "confundas", "confundir")) return undefined;
-  for (let next = at + 1; next < at + 4; next++) if (isWord(tokens[next], "with", "con")) return next + 3;
+  for (let next = at + 1; next < at + 4; next++) {
+    if (!isWord(tokens[next], "with", "con")) continue;
+    // "…, that one is 240v"
+    const noun = next + 3;
+    const told = isMark(tokens[noun], ",", ".", "-") ? noun + 1 : noun;
+    return isWord(tokens[told], "that", "thats", "its", "it", "which", "ese", "esa")
+      ? isWord(tokens[told + 1], "one")
+        ? told + 2
+        : told + 1
+      : noun;
+  }
   return undefined;
 }
 

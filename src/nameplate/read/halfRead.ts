@@ -203,5 +203,9 @@ function hesitates({ tokens }: Context, claim: Standing): boolean {
   const [first, second] = claim.value as number[];
   const close =
     first !== undefined && second !== undefined && Math.max(first, second) / Math.min(first, second) < 1.3;
-  return close && tokens.slice(claim.start, claim.end).some((token) => isWord(token, "or", "o"));
+  // "could be 19.2 or 9.2"
+  const doubted =
+    isWord(tokens[claim.start - 1], "either") ||
+    (isWord(tokens[claim.start - 1], "be") && isWord(tokens[claim.start - 2], "could", "might", "may"));
+  return (close || doubted) && tokens.slice(claim.start, claim.end).some((token) => isWord(token, "or", "o"));
 }

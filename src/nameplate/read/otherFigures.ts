@@ -140,13 +140,13 @@ function otherEntry(tokens: readonly Token[], at: number): number | undefined {
   for (let start = at - 1; start >= Math.max(0, at - 7); start--) {
     const name = otherEntries.longestAt(tokens, start);
     if (!name) continue;
-    const near = tokens
-      .slice(name.end, at)
-      .every(
-        (token) =>
-          isMark(token, ":", "=", ".", "-", "φ") ||
-          isWord(token, "is", "given", "as", "of", "es", "de", "at", "printed", "listed"),
-      );
+    const near = tokens.slice(name.end, at).every(
+      (token, i) =>
+        isMark(token, ":", "=", "-", "φ") ||
+        // "PF....0.92", but "killed the bearings. 1.5hp"
+        (isMark(token, ".") && (tokens[name.end + i + 1]?.glued ?? false)) ||
+        isWord(token, "is", "given", "as", "of", "es", "de", "at", "printed", "listed"),
+    );
     return near ? name.start : undefined;
   }
   return undefined;

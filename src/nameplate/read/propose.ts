@@ -200,6 +200,17 @@ function candidate(rating: RatingName, start: number, parsed: Parsed, at: number
   return { start: Math.min(start, at), end: parsed.end, score, claims: [claim(rating, parsed, at, score)] };
 }
 
+/** "draws 9.6 amps at service factor": gives the token after it. */
+function atServiceFactor(tokens: readonly Token[], from: number): number | undefined {
+  if (!isWord(tokens[from], "at", "a")) return undefined;
+  let end = isWord(tokens[from + 1], "the", "full", "max") ? from + 2 : from + 1;
+  if (isWord(tokens[end], "sf") && tokens[end + 1]?.kind !== "number") return end + 1;
+  if (!isWord(tokens[end], "service") || !isWord(tokens[end + 1], "factor")) return undefined;
+  end += isWord(tokens[end + 2], "load", "horsepower") ? 3 : 2;
+  const after = tokens[end];
+  return after?.kind === "number" || isWord(after, "of", "is", "1") ? undefined : end;
+}
+
 /** "max 9.6 amps", "9.6 amps max" is the current at service-factor load; "total 1.65 hp" is total horsepower. */
 export function atMost(
   tokens: readonly Token[],
@@ -219,6 +230,11 @@ export function atMost(
       return [{ ...one, start: one.start - 1, score: one.score + 0.4, claims }];
     }
     if (one.claims.length !== 1 || one.claims[0]?.rating !== "amps") return [];
+    const load = atServiceFactor(tokens, one.end);
+    if (load !== undefined) {
+      const claims = one.claims.map((amps) => ({ ...amps, rating: "serviceFactorAmps" as const }));
+      return [{ ...one, end: load, score: one.score + 1.2, claims }];
+    }
     const before = greatest(one.start - 1);
     const after =
       greatest(one.end) && (names[one.end]?.length ?? 0) === 0 && (names[one.end + 1]?.length ?? 0) === 0;

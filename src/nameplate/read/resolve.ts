@@ -275,7 +275,14 @@ function counts(owners: readonly Owner[], claim: Standing): boolean {
     return claim.rating === "shaft" || claim.rating === "flange" || claim.rating === "pumpModel";
   if (ofPlace.has(claim.rating))
     return owner === "measured" || owner === "place" || (owner === "other" && ofOthers.has(claim.rating));
-  return owner === "measured" && !measurable.has(claim.rating);
+  return owner === "measured" && (!measurable.has(claim.rating) || isPrintedPair(claim));
+}
+
+/** "draws 16.6/8.3 amps": a meter shows one current, a label of two voltages two, one twice the other. */
+function isPrintedPair({ value }: Claim): boolean {
+  const [first, second, ...more] = Array.isArray(value) ? (value as number[]) : [];
+  if (first === undefined || second === undefined || more.length > 0) return false;
+  return Math.abs(first / second - 2) < 0.1;
 }
 
 /** Voltages capacitors are made for (common practice, no source). */

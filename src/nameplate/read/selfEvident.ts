@@ -61,7 +61,7 @@ export function selfEvident(
     };
     const leads = !claims.some((claim) => claim.end <= at && claim.rating !== "modelNumbers");
     // "… 1PH SF1.25 40C"
-    const scale = tokens[at + 1];
+    const scale = tokens[isMark(tokens[at + 1], "°", "º") ? at + 2 : at + 1];
     const celsius = scale?.kind === "word" && scale.norm === "c" && scale.upper && scale.glued;
     if (celsius && take("ambientC", (value) => [40, 45, 50, 55, 60, 65].includes(value))) continue;
     if (take("volts", (value) => [115, 208, 230, 220, 240].includes(value))) continue;

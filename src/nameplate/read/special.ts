@@ -120,7 +120,8 @@ function parseIdentifier(
     hyphened.test(token.chunk.text) ||
     tokens.slice(at, end).every((part) => part.kind === "mark" || isLettering(part));
   // "the type is EHL": capitals stand out where the rest is written small.
-  const standsOut = name?.upper === false && isWord(previous, "is", "es", "says", "dice") && cost <= 0.3;
+  const standsOut =
+    name?.upper === false && isWord(previous, "is", "es", "says", "dice", "as") && cost <= 0.9;
   if (
     !digits &&
     !((capitals || noVowels(tokens, at, name)) && (cost <= 0.05 || standsOut) && last.end - token.start >= 2)

@@ -77,6 +77,9 @@ describe("values apart from their names, or close to other figures", () => {
     ["VOLTS 115/\n230\nRPM 34\n50", { volts: [115, 230], rpm: [3450] }],
     ["PH|l\nHZ|6O", { phase: 1, hz: [60] }],
     ["Alcanzo a ver 230 en VOLTS, 34 y algo en RPM, y 1.5 en HP", { volts: [230], hp: 1.5 }],
+    ["motor is 1 HP, draws 16.6/8.3 amps at service factor", { hp: 1, serviceFactorAmps: [16.6, 8.3] }],
+    ["water killed the bearings. 1.5hp 56j", { hp: 1.5, frame: "56J" }],
+    ["10.0 FLA, continuous, 40 °C.", { amps: [10], duty: "continuous", ambientC: 40 }],
     ["SFA 16.O/B.O", { serviceFactorAmps: [16, 8] }],
   ])("%s", (text, expected) => {
     expect(label(text)).toEqual(expected);

@@ -125,6 +125,7 @@ describe("what cannot be read is named, with no value", () => {
     ["THP box is emtpy", ["totalHp"]],
     ["where the amps should be its just white", ["amps"]],
     ["The frame though, hopeless.", ["frame"]],
+    ["First digit of the amps is scratched, could be 19.2 or 9.2.", ["amps"]],
   ])("%s", (text, unreadable) => {
     expect(read(text)).toEqual({ nameplate: {}, site: {}, unreadable });
   });

@@ -11,6 +11,7 @@ describe("only the label of the motor in question counts", () => {
     ["my neighbor has a 2 hp 56J, mine is 1.5 hp 56Y", { hp: 1.5, frame: "56Y" }],
     ["have 1 hp 1.4 sf, would like 1.5 hp", { hp: 1, serviceFactor: 1.4 }],
     ["Can I put a 2 hp motor in place of my 1.5 hp?", { hp: 1.5 }],
+    ["1/2 HP, 115 V. Don't mix it up with the spa, that's 2 HP 230 V.", { hp: 0.5, volts: [115] }],
     ["used to have a 56J. current dead one's frame is 56Y", { frame: "56Y" }],
     ["PUMP A (works great)\nHP 1.5\nV 230\n\nPUMP B (hums)\nHP 1\nV 115", { hp: 1, volts: [115] }],
     ["> Common motors are 1 hp 56Y.\n\nmine is 1.5 hp", { hp: 1.5 }],

@@ -31,7 +31,7 @@ export const names: Partial<Record<RatingName, readonly string[]>> = {
 `),
   amps: list(`
   a, amp, amps, ampere, amperes, fla, f l a, f l amps, fl amps, f l amp, fl amp, flc, f l c, flamps, flamp, full load amps, full load amp, full load,
-  full load current, amperio, amperios, amperaje, amperage, amps fl, rated amps, rla, amp rating, ampers,
+  full load current, amperio, amperios, amperaje, amperage, ampridge, amprage, ampage, amps fl, rated amps, rla, amp rating, ampers,
   amper, ampere rating, corriente, current, carga plena, plena carga, run amps, running amps, amps full load
 `),
   serviceFactorAmps: [
