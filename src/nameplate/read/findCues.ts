@@ -71,7 +71,8 @@ export function findCues(tokens: readonly Token[]): Cue[] {
     if (isWord(tokens[at], "one") && isWord(tokens[at + 1], "on") && isWord(tokens[at + 3], "motor"))
       cues.push({ kind: "home", start: at, end: at + 4, phrase: "one on it" });
     const mixed = mixedUpWith(tokens, at);
-    if (mixed) cues.push({ kind: "thing", start: at, end: mixed, phrase: "mixed up with" });
+    if (mixed !== undefined)
+      cues.push({ kind: "thing", start: mixed, end: mixed + 1, phrase: "mixed up with" });
     const elsewhere = paperElsewhere(tokens, at);
     if (elsewhere) cues.push({ kind: "thing", start: at, end: elsewhere, phrase: "one before" });
     const earlier = beforeThis(tokens, at);
@@ -121,21 +122,17 @@ const relating = ["you", "i", "we", "they", "that", "to", "like", "else", "simil
 const ofMotor =
   /^(?:motor|motors|pump|bomba|side|top|back|bottom|end|front|unit|it|this|that|mine|dead|old|burnt|burned|bad|broken|can|body|bell|left|right|other|same|actual|current|real|thing|one|label|plate|sticker|tag|nameplate|pool|line|first|second|last|frame|cover|mi[oa]|nuestr[oa]|mism[oa]|ours)$/;
 
-/** "don't mix it up with the spa", "not to be confused with my neighbor's": what follows is the other's. */
+/** "don't mix it up with the spa, that's 2 HP": the pronoun stands for the other thing. */
 function mixedUpWith(tokens: readonly Token[], at: number): number | undefined {
-  if (!isWord(tokens[at], "mix", "mixed", "confuse", "confused", "confundas", "confundir")) return undefined;
-  for (let next = at + 1; next < at + 4; next++) {
-    if (!isWord(tokens[next], "with", "con")) continue;
-    // "…, that one is 240v"
-    const noun = next + 3;
-    const told = isMark(tokens[noun], ",", ".", "-") ? noun + 1 : noun;
-    return isWord(tokens[told], "that", "thats", "its", "it", "which", "ese", "esa")
-      ? isWord(tokens[told + 1], "one")
-        ? told + 2
-        : told + 1
-      : noun;
-  }
-  return undefined;
+  const pronoun = isWord(tokens[at], "that", "thats", "its", "it", "which", "ese", "esa");
+  if (!pronoun || !isMark(tokens[at - 1], ",", ".", "-")) return undefined;
+  const before = tokens.slice(Math.max(0, at - 9), at - 1);
+  const mixing = before.findLastIndex((token) =>
+    isWord(token, "mix", "mixed", "confuse", "confused", "confundas", "confundir"),
+  );
+  const rest = before.slice(mixing + 1);
+  const parted = rest.some((token) => isMark(token, ".", "!", "?", ";"));
+  return mixing >= 0 && !parted && rest.some((token) => isWord(token, "with", "con")) ? at : undefined;
 }
 
 /** "the sticker on the timer", "the one on the panel door": papers of other things. */
