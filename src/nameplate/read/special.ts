@@ -116,6 +116,18 @@ function parseIdentifier(
   const digits = tokens
     .slice(at, end)
     .some((part) => part.kind === "number" || part.kind === "code" || part.kind === "partial");
+  // "TYPE CPS" alone on its line: letters that are a word of the label elsewhere.
+  const follows = tokens[at + 1];
+  const wholeLine =
+    at === name?.end &&
+    token.kind === "word" &&
+    token.upper &&
+    /^[A-Z]{2,4}$/.test(token.chunk.text) &&
+    isWord(tokens[name.start], "type", "tipo") &&
+    !isOrdinary(token.norm) &&
+    (tokens[name.start - 1] === undefined || tokens[name.start - 1]?.kind === "break") &&
+    (follows === undefined || follows.kind === "break");
+  if (wholeLine) return [{ end: at + 1, value: token.chunk.text as RatingValue<RatingName>, fit: 2.9 }];
   const capitals =
     hyphened.test(token.chunk.text) ||
     tokens.slice(at, end).every((part) => part.kind === "mark" || isLettering(part));

@@ -65,6 +65,11 @@ const partWords = new Spelling([...Object.keys(parts), ...Object.keys(halves)]);
 /** Misspelled words of a fraction, known by their place: `thre quarters`, `one and a haf`, `three qaurters`. */
 function mendFractions(tokens: readonly Token[]): Token[] {
   return tokens.map((token, at) => {
+    // "one an a half"
+    const counting = tokens[at - 1]?.kind === "number" || units[wordAt(tokens, at - 1)] !== undefined;
+    const half = wordAt(tokens, at + 1) === "a" && halves[wordAt(tokens, at + 2)] !== undefined;
+    if (token.kind === "word" && /^a?n+d?$/.test(token.norm) && counting && half)
+      return { ...token, norm: "and" };
     if (token.kind !== "word" || token.norm.length < 3 || openers.has(token.norm)) return token;
     if (isLabelWord(token.norm)) return token;
     const next = wordAt(tokens, isMark(tokens[at + 1], "-") ? at + 2 : at + 1);
