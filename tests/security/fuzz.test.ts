@@ -2,12 +2,14 @@ import { expect, test } from "vitest";
 import { fuzz } from "../bench/fuzz-evening.ts";
 import { knowledge } from "../conversation/knowledge.ts";
 
-// The bench (tests/bench/fuzz.ts) sends 100,000, longer ones, on the whole stock.
-test("5,000 hostile and random messages through the whole engine: nothing thrown, nothing read from noise", async () => {
-  const { faults, noise, messages } = await fuzz(5000, 2026, { longest: 80, motors: 3 });
+// `.ci/run` sends 5,000; the bench (tests/bench/fuzz.ts) 100,000, longer ones, on the whole stock.
+const MESSAGES = Number(process.env["FUZZED"] ?? 2500);
+
+test("hostile and random messages through the whole engine: nothing thrown, nothing read from noise", async () => {
+  const { faults, noise, messages } = await fuzz(MESSAGES, 2026, { longest: 80, motors: 3 });
   expect(faults).toEqual([]);
-  expect(messages).toBe(5000);
-  expect(noise).toBeGreaterThan(2000);
+  expect(messages).toBe(MESSAGES);
+  expect(noise).toBeGreaterThan(0.4 * MESSAGES);
 }, 300_000);
 
 /** Strings that make a careless pattern try every way there is; time is for the bench, here nothing may be thrown. */
