@@ -105,7 +105,7 @@ const otherSeparator: Way = (message, roll) => {
 
 const believed: Way = ({ text }, roll) => {
   const parts = cutAt(text, /\d ?(?:hp|HP|volts|amps|rpm)(?=[.,]|$)/g, roll);
-  return parts && parts.join(pick([" i think", " I believe", ", pretty sure"], roll));
+  return parts?.join(pick([" i think", " I believe", ", pretty sure"], roll));
 };
 
 /** Every way, by the name it is reported under. */
