@@ -114,6 +114,26 @@ function isOtherNumber(tokens: readonly Token[], at: number): boolean {
     )
   )
     return true;
+  const street = tokens
+    .slice(at + 1, at + 4)
+    .some((token) =>
+      isWord(
+        token,
+        "street",
+        "st",
+        "road",
+        "rd",
+        "ave",
+        "avenue",
+        "lane",
+        "ln",
+        "court",
+        "ct",
+        "drive",
+        "blvd",
+      ),
+    );
+  if (street && after?.kind === "word" && !after.glued) return true;
   return (
     after?.kind === "word" &&
     !after.glued &&

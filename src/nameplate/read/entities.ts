@@ -80,7 +80,13 @@ function forTask(tokens: readonly Token[], start: number): Entity | undefined {
 function tasked(tokens: readonly Token[], start: number): Entity | undefined {
   const task = tokens[start];
   if (task?.kind !== "word" || !tasks.has(task.norm)) return undefined;
-  const at = task.norm === "hot" && isWord(tokens[start + 1], "tub") ? start + 2 : start + 1;
+  let at = task.norm === "hot" && isWord(tokens[start + 1], "tub") ? start + 2 : start + 1;
+  // "the spa booster", "pool cleaner motor"
+  const second = tokens[at];
+  const double = second?.kind === "word" && /^(?:booster|cleaner|jet|jets|filter|feature)$/.test(second.norm);
+  if (double) at += 1;
+  if (double && !isWord(tokens[at], "pump", "motor", "one", "unit"))
+    return isWord(tokens[start - 1], ...articles) ? { start, end: at, key: task.norm } : undefined;
   if (!isWord(tokens[at], "pump", "motor", "one", "unit")) return undefined;
   return { start, end: at + 1, key: task.norm };
 }

@@ -104,6 +104,7 @@ export function findCues(tokens: readonly Token[]): Cue[] {
         if (phrase === "rather" && isWord(tokens[at - 1], "would", "id", "wed", "hed")) continue;
         // "something you carry": no half of a figure.
         if (kind === "partial" && phrase === "something" && isWord(tokens[match.end], ...relating)) continue;
+        if (kind === "person" && isAddressed(tokens, match.start, match.end)) continue;
         if (kind === "person" && !owns(tokens, match.end, phrase) && !isOwnedBy(tokens, match.start))
           continue;
         covered.set(kind, match.end);
@@ -159,6 +160,14 @@ function beforeThis(tokens: readonly Token[], at: number): number | undefined {
       return undefined;
   }
   return undefined;
+}
+
+/** "compadre el motor dice …": the person is spoken to. */
+function isAddressed(tokens: readonly Token[], start: number, end: number): boolean {
+  const before = tokens[start - 1];
+  const opens =
+    before === undefined || before.kind !== "word" || isWord(before, "hola", "oiga", "oye", "hey", "buenas");
+  return opens && isWord(tokens[end], "el", "la", "los", "mi", "fijese", "aqui");
 }
 
 const having = new Set(words.havingWords);

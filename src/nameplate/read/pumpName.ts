@@ -9,7 +9,8 @@ const pumpNames = new PhraseBook<true>().addAll(pumpWords, true);
 /** The pump's own name: the words after "pump is a" up to the end of the clause that look like a name. */
 export function pump(tokens: readonly Token[], at: number): Candidate[] {
   const name = pumpNames.longestAt(tokens, at);
-  if (!name) return [];
+  // "a Marisol 2200 (pump model) on a 2-pole breaker"
+  if (!name || isMark(tokens[name.end], ")")) return [];
   let start = name.end;
   while (
     isMark(tokens[start], ":", "=", "#", '"', "“") ||

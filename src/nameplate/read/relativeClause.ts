@@ -36,6 +36,12 @@ export function saysWho(words: readonly Token[]): Said | undefined {
   const subject = norms.findIndex((norm) => self.test(norm) || ofOthers.test(norm));
   const told = norms.some((norm) => paper.test(norm) || possesses.test(norm));
   const who = norms[subject] ?? "";
+  // "that is what my wife reads to me"
+  const reads = norms.some((norm) =>
+    /^(?:reads?|says|said|yells?|yelled|sees|saw|calls?|called|dicta|lee)$/.test(norm),
+  );
+  if (determiner.test(who) && reads && !norms.some((norm) => /^(?:has|have|had|got|uses|runs)$/.test(norm)))
+    return "mine";
   // "what my pool man has"
   const somebody = determiner.test(who) && !told;
   if (ofOthers.test(who) || somebody) return norms.some((norm) => fitting.test(norm)) ? undefined : "theirs";

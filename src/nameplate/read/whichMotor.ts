@@ -70,7 +70,10 @@ export function motorsToldApart(
       !alive.some((other) => other.start <= cue.start && cue.end <= other.end);
     const needs = tokens.slice(start, end).some((token) => isWord(token, ...needing));
     // "What I need is for the main pump": what is needed is named next.
-    const ofNext = tokens.slice(Math.max(named, end - 6), end).some((token) => isWord(token, ...needing));
+    const lead = isWord(tokens[end - 1], "the", "my", "a", "el", "la", "mi") ? end - 2 : end - 1;
+    const ofNext =
+      isWord(tokens[lead], "for", "is", "es", "para", "de") &&
+      tokens.slice(Math.max(named, end - 6), end).some((token) => isWord(token, ...needing));
     const led = tokens.slice(Math.max(0, start - 6), start).some((token) => isWord(token, ...needing));
     const needed = (needs && !(ofNext && end < tokens.length)) || led;
     if (needed || said.some(isDead)) state.set(key, "dead");

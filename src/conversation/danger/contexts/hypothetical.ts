@@ -182,7 +182,13 @@ export const hypothetical: Context = (tokens, { head, hazard }) => {
   // "Won't a bigger one trip it?", "is tripping likely?", "how many amps before it trips?"
   const question = openers.has(tokens[start]?.word ?? "") || /\?/.test(tokens[end - 1]?.after ?? "");
   const remedy = hasWord(tokens, start, head, words("stop fix cure solve help"));
-  if (question && !remedy && hasWord(tokens, start, end, newcomers)) return true;
+  // "My GFCI is tripping, do I need a bigger motor?" tells, then asks.
+  const newer = tokens.findIndex((token, at) => at > head && at < end && newcomers.has(token.word));
+  const told =
+    /ing$/.test(tokens[head]?.word ?? "") &&
+    hasWord(tokens, start, head, words("is are keeps been esta")) &&
+    tokens.slice(head + 1, newer + 1).some(({ gap }) => gap === "comma");
+  if (question && !remedy && !told && hasWord(tokens, start, end, newcomers)) return true;
   if (hasWord(tokens, head + 1, head + 3, words("likely possible probable"))) return true;
   if (
     /^(many|much|long)$/.test(tokens[start + 1]?.word ?? "") &&
