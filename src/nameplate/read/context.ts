@@ -5,7 +5,7 @@ import { type Cue, type CueKind, findCues } from "./findCues.ts";
 import type { Name } from "./naming.ts";
 import { Ordered } from "./ordered.ts";
 import { isWord, type Token } from "./token.ts";
-import { motorsToldApart } from "./whichMotor.ts";
+import { motorsToldApart, type ToldApart } from "./whichMotor.ts";
 
 /** One message as the later steps see it: its pieces, its clauses, and what was found in them. */
 export interface Context {
@@ -15,6 +15,8 @@ export interface Context {
   readonly stated: Ordered<Standing>;
   /** Motors told apart in the message; none unless there are two or more. */
   readonly entities: Ordered<Entity>;
+  /** The stretches about each of several motors, where the message says which of them is broken. */
+  readonly toldApart: readonly ToldApart[];
   readonly clauses: readonly Clause[];
   /** For every token, the index of its clause. */
   readonly clauseAt: readonly number[];
@@ -33,12 +35,17 @@ export function contextOf(
   const entities = new Ordered(new Set(named.map(({ key }) => key)).size > 1 ? named : []);
   const found = new Ordered(findCues(tokens));
   // Where "the waterfall one" is the broken motor told apart, no waterfall has the figure.
-  const broken = motorsToldApart(tokens, found, entities).filter(({ owner }) => owner === "label");
+  const toldApart = motorsToldApart(tokens, found, entities);
+  const broken = toldApart.filter(({ owner }) => owner === "label");
+  // "Pool motor: 1.5 HP" names the one that runs: no home for its figures.
+  const namesOther = (cue: Cue) =>
+    cue.kind === "home" &&
+    toldApart.some(({ owner, start, named }) => owner === "other" && start <= cue.start && cue.end <= named);
   const namesMotor = (cue: Cue) =>
     (cue.kind === "thing" || cue.kind === "earlier") &&
     (broken.some(({ start, named }) => start <= cue.start && cue.start < named) ||
       entities.before(cue.start + 1, 1).some(({ start, end }) => cue.start > start + 1 && cue.start < end));
-  const cues = new Ordered(found.all.filter((cue) => !namesMotor(cue)));
+  const cues = new Ordered(found.all.filter((cue) => !namesMotor(cue) && !namesOther(cue)));
   const clauses = clausesOf(tokens, cues.all, entities.all);
   const clauseAt: number[] = [];
   const sentenceAt: number[] = [];
@@ -59,6 +66,7 @@ export function contextOf(
     cues,
     stated: new Ordered(stated),
     entities,
+    toldApart,
     clauses,
     clauseAt,
     sentenceAt,

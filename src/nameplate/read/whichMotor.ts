@@ -74,7 +74,9 @@ export function motorsToldApart(
     const ofNext =
       isWord(tokens[lead], "for", "is", "es", "para", "de") &&
       tokens.slice(Math.max(named, end - 6), end).some((token) => isWord(token, ...needing));
-    const led = tokens.slice(Math.max(0, start - 6), start).some((token) => isWord(token, ...needing));
+    const before = tokens.slice(Math.max(0, start - 6), start);
+    const asked = before.findLastIndex((token) => isWord(token, ...needing));
+    const led = asked >= 0 && before.slice(asked).every(({ kind }) => kind === "word");
     const needed = (needs && !(ofNext && end < tokens.length)) || led;
     if (needed || said.some(isDead)) state.set(key, "dead");
     else if (isDenied(tokens, start)) state.set(key, "alive");

@@ -12,6 +12,13 @@ describe("only the label of the motor in question counts", () => {
     ["have 1 hp 1.4 sf, would like 1.5 hp", { hp: 1, serviceFactor: 1.4 }],
     ["Can I put a 2 hp motor in place of my 1.5 hp?", { hp: 1.5 }],
     ["1/2 HP, 115 V. Don't mix it up with the spa, that's 2 HP 230 V.", { hp: 0.5, volts: [115] }],
+    [
+      "Spa booster motor: 1 HP 48Y. Pool motor: 1.5 HP 56Y. It's the spa booster I need to replace, the pool one is fine.",
+      { hp: 1, frame: "48Y" },
+    ],
+    ["compadre el motor dice HP 1 1/2", { hp: 1.5 }],
+    ["2 hp, frame 56Y. that is what my wife reads to me", { hp: 2, frame: "56Y" }],
+    ["my house is 3450 oak street lol. motor is 1 hp", { hp: 1 }],
     ["used to have a 56J. current dead one's frame is 56Y", { frame: "56Y" }],
     ["PUMP A (works great)\nHP 1.5\nV 230\n\nPUMP B (hums)\nHP 1\nV 115", { hp: 1, volts: [115] }],
     ["> Common motors are 1 hp 56Y.\n\nmine is 1.5 hp", { hp: 1.5 }],

@@ -72,8 +72,17 @@ export function isLabels(context: Context, claim: Standing, byCues: boolean, ask
 /** The words around a capacitor's figure, a claimed or corrected one and one stated in asking need not be weighed. */
 function isSettled(context: Context, claim: Standing): boolean {
   if (claim.rating === "capacitorUf" || isClaimed(context, claim) || isCorrected(context, claim)) return true;
+  if (isOfBroken(context, claim)) return true;
   const clause = context.clauses[context.clauseAt[claim.start] ?? 0];
   return clause !== undefined && statesInAsking(context, clause);
+}
+
+/** Of two motors told apart this is told of the broken one. */
+function isOfBroken({ toldApart }: Context, { start }: Standing): boolean {
+  return (
+    toldApart.some(({ owner }) => owner === "other") &&
+    toldApart.some((one) => one.owner === "label" && one.start <= start && start < one.end)
+  );
 }
 
 /** "my 20 amp breaker", "amps on mine: 9.6" */
