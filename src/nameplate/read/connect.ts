@@ -140,6 +140,10 @@ export function afterLeaders(tokens: readonly Token[], from: number): number {
 
 /** The cost of reading a value's name after it, from where the value ends; undefined when too far. */
 export function linkBack(tokens: readonly Token[], end: number, name: Name): number | undefined {
+  // "a 230 with a V", "8.9 con una A"
+  const withLetter =
+    isWord(tokens[end], "with", "con") && isWord(tokens[end + 1], "a", "an", "una") && name.start === end + 2;
+  if (withLetter && name.upper) return 0.2;
   let cost = 0;
   for (let at = end; at < name.start; at++) {
     const token = tokens[at];

@@ -92,6 +92,7 @@ function parseIdentifier(
   if (!token || token.kind === "mark" || token.kind === "break") return [];
   if (token.chunk.text.length > longestIdentifier || otherScript.test(token.chunk.text)) return [];
   if (token.kind === "number" && token.form !== "digits") return [];
+  if (/^\d{1,2}-(?:poles?|speed|phase|wire|handle)$/i.test(token.chunk.text)) return [];
   // The name's own "NO.:" is no part of the number.
   if (token.kind === "word" && !isNoSmallWord(token) && isMark(tokens[at + 1], ".", ":", "=", "#")) return [];
   // "a type 56Y frame": the frame, not a type number.
@@ -133,7 +134,7 @@ function parseIdentifier(
     tokens.slice(at, end).every((part) => part.kind === "mark" || isLettering(part));
   // "the type is EHL": capitals stand out where the rest is written small.
   const standsOut =
-    name?.upper === false && isWord(previous, "is", "es", "says", "dice", "as") && cost <= 0.9;
+    name?.upper === false && isWord(previous, "is", "es", "says", "dice", "as") && cost <= 1.1;
   if (
     !digits &&
     !((capitals || noVowels(tokens, at, name)) && (cost <= 0.05 || standsOut) && last.end - token.start >= 2)

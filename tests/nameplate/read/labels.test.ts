@@ -80,6 +80,8 @@ describe("values apart from their names, or close to other figures", () => {
     ["motor is 1 HP, draws 16.6/8.3 amps at service factor", { hp: 1, serviceFactorAmps: [16.6, 8.3] }],
     ["water killed the bearings. 1.5hp 56j", { hp: 1.5, frame: "56J" }],
     ["10.0 FLA, continuous, 40 °C.", { amps: [10], duty: "continuous", ambientC: 40 }],
+    ["then a 230 with a V. then 8.9 with an A.", { volts: [230], amps: [8.9] }],
+    ["Type is listed as CX, model KRB-1002", { modelNumbers: ["CX", "KRB-1002"] }],
     ["SFA 16.O/B.O", { serviceFactorAmps: [16, 8] }],
   ])("%s", (text, expected) => {
     expect(label(text)).toEqual(expected);

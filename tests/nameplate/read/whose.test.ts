@@ -17,6 +17,7 @@ describe("only the label of the motor in question counts", () => {
       { hp: 1, frame: "48Y" },
     ],
     ["compadre el motor dice HP 1 1/2", { hp: 1.5 }],
+    ["es de 2 caballos pero el vecino tiene uno de 3. el mio dice 230v", { hp: 2, volts: [230] }],
     ["2 hp, frame 56Y. that is what my wife reads to me", { hp: 2, frame: "56Y" }],
     ["my house is 3450 oak street lol. motor is 1 hp", { hp: 1 }],
     ["used to have a 56J. current dead one's frame is 56Y", { frame: "56Y" }],

@@ -72,9 +72,22 @@ export function isLabels(context: Context, claim: Standing, byCues: boolean, ask
 /** The words around a capacitor's figure, a claimed or corrected one and one stated in asking need not be weighed. */
 function isSettled(context: Context, claim: Standing): boolean {
   if (claim.rating === "capacitorUf" || isClaimed(context, claim) || isCorrected(context, claim)) return true;
-  if (isOfBroken(context, claim)) return true;
+  if (isOfBroken(context, claim) || isSetAgainst(context, claim)) return true;
   const clause = context.clauses[context.clauseAt[claim.start] ?? 0];
   return clause !== undefined && statesInAsking(context, clause);
+}
+
+/** "es de 2 caballos pero el vecino tiene uno de 3": what somebody else's is set against is the writer's own. */
+function isSetAgainst(context: Context, { start }: Standing): boolean {
+  const { clauses, clauseAt, tokens, stated } = context;
+  const index = clauseAt[start] ?? 0;
+  const [own, next] = [clauses[index], clauses[index + 1]];
+  if (!own || !next || own.sentence !== next.sentence || !isWord(tokens[next.start], "but", "pero"))
+    return false;
+  const others = cuesIn(context, own.start, own.end, "person", "thing", "earlier", "wish", "measured");
+  const theirs = cuesIn(context, next.start, next.end, "person").length > 0;
+  const figures = tokens.slice(next.start, next.end).some(({ kind }) => kind === "number");
+  return others.length === 0 && theirs && figures && stated.within(own.start, own.end).length > 0;
 }
 
 /** Of two motors told apart this is told of the broken one. */
