@@ -123,7 +123,13 @@ function cutCore(text: string, start: number, end: number, common: Common, token
   }
   // A comma or a slash between things that stand for themselves parts them; in a part number it does not.
   const parts = splitAt(run, /,(?!\d)|,(?<!\d,)/);
-  const pieces = parts.length > 1 ? parts : splitAt(run, /[.](?=\p{L}{3})/u);
+  const dashed = splitAt(run, /-/);
+  // "2HP-230V-60HZ-1PH-INS.B": entries of a label joined by dashes, not a part number.
+  const entries = dashed.filter(({ start: from, end: to }) =>
+    /^\d[\d./]*(?:HP|V|HZ|PH|RPM|A|SF)$/i.test(run.slice(from, to)),
+  );
+  const dots = entries.length >= 3 ? dashed : splitAt(run, /[.](?=\p{L}{3})/u);
+  const pieces = parts.length > 1 ? parts : dots;
   if (pieces.length > 1) {
     for (const [index, piece] of pieces.entries()) {
       if (index > 0) pushMark(text, start + piece.start - 1, common.next(), tokens);

@@ -134,7 +134,7 @@ function parseIdentifier(
     tokens.slice(at, end).every((part) => part.kind === "mark" || isLettering(part));
   // "the type is EHL": capitals stand out where the rest is written small.
   const standsOut =
-    name?.upper === false && isWord(previous, "is", "es", "says", "dice", "as") && cost <= 1.1;
+    name?.upper === false && isWord(previous, "is", "es", "says", "dice", "as") && cost <= 1.3;
   if (
     !digits &&
     !((capitals || noVowels(tokens, at, name)) && (cost <= 0.05 || standsOut) && last.end - token.start >= 2)

@@ -97,7 +97,9 @@ function readLoneOnes(text: string, tokens: readonly Token[]): Token[] {
     while (isMark(tokens[back], ".", ":", "=", "-", "_", "|")) back -= 1;
     const lead = tokens[back];
     const named =
-      lead?.kind === "word" && counted.has(lead.norm) && (lead.upper || text[token.start] === "l");
+      lead?.kind === "word" &&
+      counted.has(lead.norm) &&
+      (lead.upper || text[token.start] === "l" || isMark(tokens[at - 1], ":", "="));
     const speech = after?.kind === "word" && !after.upper && !counted.has(after.norm);
     const united =
       after?.kind === "word" && counted.has(after.norm) && (text[token.start] === "l" || after.upper);

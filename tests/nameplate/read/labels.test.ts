@@ -82,6 +82,20 @@ describe("values apart from their names, or close to other figures", () => {
     ["10.0 FLA, continuous, 40 °C.", { amps: [10], duty: "continuous", ambientC: 40 }],
     ["then a 230 with a V. then 8.9 with an A.", { volts: [230], amps: [8.9] }],
     ["Type is listed as CX, model KRB-1002", { modelNumbers: ["CX", "KRB-1002"] }],
+    [
+      "2HP-230V-60HZ-1PH-3450RPM-CONT-56J-INS.B",
+      {
+        hp: 2,
+        volts: [230],
+        hz: [60],
+        phase: 1,
+        rpm: [3450],
+        duty: "continuous",
+        frame: "56J",
+        insulationClass: "B",
+      },
+    ],
+    ["MODEL 2HP-230V-X", { modelNumbers: ["2HP-230V-X"] }],
     ["SFA 16.O/B.O", { serviceFactorAmps: [16, 8] }],
   ])("%s", (text, expected) => {
     expect(label(text)).toEqual(expected);
