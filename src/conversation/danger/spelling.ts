@@ -1,4 +1,4 @@
-import { edits } from "./edits.ts";
+import { editDistance, swapped } from "../../nameplate/read/spelling.ts";
 import { isKnown } from "./lexicon.ts";
 
 /** Danger words worth repairing: a thumb on a phone must not hide them. */
@@ -42,10 +42,8 @@ for (const word of [
   "from",
   "keeps",
 ])
-  for (let at = 0; at + 1 < word.length; at++) {
-    const slip = word.slice(0, at) + word.charAt(at + 1) + word.charAt(at) + word.slice(at + 2);
+  for (const slip of swapped(word))
     if (!["form", "emit", "item", "three"].includes(slip)) exchanged.set(slip, word);
-  }
 
 /** The danger word this word most likely is a slip of, or the word itself. */
 export function respell(word: string): string {
@@ -60,7 +58,7 @@ export function respell(word: string): string {
   for (const candidate of byFirstLetter.get(word.charAt(0)) ?? []) {
     if (Math.abs(candidate.length - word.length) > most) continue;
     if (most === 2 && candidate.charAt(1) !== word.charAt(1)) continue;
-    const distance = edits(word, candidate, most);
+    const distance = editDistance(word, candidate, most);
     if (distance < bestEdits || (distance === bestEdits && alike(word, candidate) > alike(word, best))) {
       best = candidate;
       bestEdits = distance;

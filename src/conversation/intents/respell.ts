@@ -1,4 +1,4 @@
-import { edits } from "../danger/edits.ts";
+import { editDistance } from "../../nameplate/read/spelling.ts";
 import { isKnown } from "../danger/lexicon.ts";
 import type { IntentDefinition } from "./definition.ts";
 import { language } from "./trade-words.ts";
@@ -44,7 +44,7 @@ export function createRespell(definitions: readonly IntentDefinition[]): (word: 
       if (Math.abs(candidate.length - word.length) > most) continue;
       // Short words have too many neighbours: only swapped letters are repaired.
       if (candidate.length < 5 && lettersOf(candidate) !== lettersOf(word)) continue;
-      const distance = edits(word, candidate, most);
+      const distance = editDistance(word, candidate, most);
       const closer = distance < bestEdits || (distance === bestEdits && candidate.length === word.length);
       if (distance <= most && closer && (distance < bestEdits || best.length !== word.length)) {
         best = candidate;

@@ -25,11 +25,19 @@ const ofLabel =
   /^(?:label|plate|nameplate|tag|sticker|placa|etiqueta|rated|says|dice|trae|stamped|hp|amps|or|want|wants)$/;
 
 const siteWords =
-  /^(?:breaker|breakers|circuit|pad|timer|panel|subpanel|outlet|disconnect|shed|wall|plug|receptacle|fuse|wire|wires|wiring|hookup|equipment|equipo|pole|polo|polos|breaker|pastilla|tablero|circuito|caja|contacto)$/;
+  /^(?:breaker|breakers|circuit|pad|timer|panel|subpanel|outlet|disconnect|shed|wall|plug|receptacle|fuse|wire|wires|wiring|hookup|equipment|equipo|pole|polo|polos|pastilla|tablero|circuito|caja|contacto)$/;
 const ownWords =
   /^(?:label|plate|nameplate|tag|sticker|placa|etiqueta|motor|hp|horse|rated|rating|stamped|says|reads|dice|amps|sf|frame|or|rpm|phase|heater|dryer|light|oven)$/;
 /** Voltages houses have and labels seldom carry alone (common practice, no source). */
 const houseVoltages = new Set([120, 208, 220, 240]);
+
+const supplyAt = (at: number, value: number): Claim => ({
+  rating: "supplyVolts",
+  value,
+  start: at,
+  end: at + 1,
+  score: 1,
+});
 
 /** "two pole 30 amp breaker feeding it, 240 volts", "got 240 out at the equipment pad": told with the circuit. */
 export function withCircuit({ tokens, sentences }: Context): Claim[] {
@@ -46,8 +54,7 @@ export function withCircuit({ tokens, sentences }: Context): Claim[] {
     const near = tokens.slice(Math.max(start, at - 14), Math.min(end, at + 14));
     const words = near.filter((token) => token.kind === "word" && siteWords.test(token.norm));
     const named = isWord(tokens[at - 1], "volts", "v", "voltage", "voltios", "vac");
-    if (words.length > 0 && !named)
-      found.push({ rating: "supplyVolts", value: figure.value, start: at, end: at + 1, score: 1 });
+    if (words.length > 0 && !named) found.push(supplyAt(at, figure.value));
   }
   return found;
 }
@@ -64,7 +71,7 @@ export function arriving({ tokens, clauses }: Context): Claim[] {
     if (at === undefined || figure?.kind !== "number") continue;
     const words = tokens.slice(start, Math.min(end, at + 12));
     if (isMetered(tokens, start, end)) {
-      found.push({ rating: "supplyVolts", value: figure.value, start: at, end: at + 1, score: 1 });
+      found.push(supplyAt(at, figure.value));
       continue;
     }
     // "my electrician says we have 208": a person says it, no label.
@@ -84,12 +91,12 @@ export function arriving({ tokens, clauses }: Context): Claim[] {
       isWord(tokens[after], "here", "aqui", "aca") ||
       (isWord(tokens[after], "out") && isWord(tokens[after + 1], "here", "there"));
     if (here && (hasOnly(tokens, start, at) || ofHouse(tokens, start, at, after))) {
-      found.push({ rating: "supplyVolts", value: figure.value, start: at, end: at + 1, score: 1 });
+      found.push(supplyAt(at, figure.value));
       continue;
     }
     const placed = isPlaced(tokens, after, end);
     if (placed ? unit || said : isFed(tokens, start, at, after)) {
-      found.push({ rating: "supplyVolts", value: figure.value, start: at, end: at + 1, score: 1 });
+      found.push(supplyAt(at, figure.value));
     }
   }
   return found;
@@ -122,7 +129,7 @@ const isPerson = (token: Token | undefined) =>
 /** "we have 208 volts here at the condo": voltages of houses that few labels name alone. */
 function ofHouse(tokens: readonly Token[], start: number, at: number, after: number): boolean {
   const figure = tokens[at];
-  const house = figure?.kind === "number" && [120, 208, 220, 240].includes(figure.value);
+  const house = figure?.kind === "number" && houseVoltages.has(figure.value);
   const have = tokens
     .slice(Math.max(start, at - 4), at)
     .some((token) => isWord(token, "have", "got", "weve", "tenemos", "hay", "get"));

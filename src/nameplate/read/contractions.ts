@@ -20,6 +20,9 @@ const pairs = new Map(
   ].map(([first, second, short]) => [`${first} ${second}`, short] as const),
 );
 
+/** Words written as one that have a short form too. */
+export const shortForms: ReadonlyMap<string, string> = new Map([["cannot", "cant"]]);
+
 /** The short form of two words: "it is" as "its"; undefined when there is none. */
 export function contraction(first: string, second: string): string | undefined {
   return pairs.get(`${first} ${second}`);
@@ -31,7 +34,7 @@ export function contracted(phrase: string): string[] {
   for (const word of phrase.split(" ")) {
     const last = words.at(-1);
     const short = last === undefined ? undefined : contraction(last, word);
-    if (short === undefined) words.push(word === "cannot" ? "cant" : word);
+    if (short === undefined) words.push(shortForms.get(word) ?? word);
     else words[words.length - 1] = short;
   }
   return words;

@@ -121,17 +121,6 @@ const unsaid = ["something", "somethin", "blank", "blah", "algo"];
 /** "not sure which of these matter", "don't know what you need": nothing is said of the label. */
 export function ofWhatMatters({ tokens }: Context, cue: Cue): boolean {
   const asks = isWord(tokens[cue.end], "what", "which", "how", "if", "of") || /which$|what$/.test(cue.phrase);
-  const verbs = [
-    "matter",
-    "matters",
-    "need",
-    "want",
-    "mean",
-    "means",
-    "important",
-    "helps",
-    "useful",
-    "important",
-  ];
+  const verbs = ["matter", "matters", "need", "want", "mean", "means", "important", "helps", "useful"];
   return asks && tokens.slice(cue.end, cue.end + 6).some((token) => isWord(token, ...verbs));
 }

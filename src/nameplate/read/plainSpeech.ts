@@ -1,5 +1,5 @@
 import { bareSpeeds } from "./bare.ts";
-import { contraction } from "./contractions.ts";
+import { contraction, shortForms } from "./contractions.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 
 /** Words that add nothing to what is stated; the steps after this one look at direct neighbours. */
@@ -17,7 +17,7 @@ const synonyms = new Map([
   ["displays", "says"],
   ["indicates", "says"],
   ["indica", "dice"],
-  ["cannot", "cant"],
+  ...shortForms,
   ["muestra", "dice"],
 ]);
 
@@ -42,22 +42,12 @@ export function plainSpeech(tokens: readonly Token[]): Token[] {
     if (isLongLeader(tokens, at)) continue;
     const next = tokens[at + 1];
     const wrapped = wrappedDecimal(tokens, at);
-    if (wrapped) {
-      plain.push(wrapped);
-      at += 2;
-      continue;
-    }
-    const speed = speedInTwo(tokens, at);
-    if (speed) {
-      plain.push(dropped ? { ...speed, glued: dropped.glued, wide: dropped.wide } : speed);
-      dropped = undefined;
-      at += 1;
-      continue;
-    }
+    const joined = wrapped ?? speedInTwo(tokens, at);
     const short =
       token.kind === "word" && next?.kind === "word" ? contraction(token.norm, next.norm) : undefined;
-    let kept = token;
-    if (short !== undefined && next && !next.glued) {
+    let kept = joined ?? token;
+    if (joined) at += wrapped ? 2 : 1;
+    else if (short !== undefined && next && !next.glued) {
       kept = { ...token, norm: short, end: next.end } as Token;
       at += 1;
     } else if (token.kind === "word") {

@@ -7,7 +7,7 @@ import type { Owner } from "./owner.ts";
 import { statesInAsking } from "./statedInAsking.ts";
 import { isMark, isWord, type Token } from "./token.ts";
 import { linksBack, turn } from "./turn.ts";
-import { motorsToldApart, sentencesOfWorkingMotors } from "./whichMotor.ts";
+import { sentencesOfWorkingMotors } from "./whichMotor.ts";
 
 /** What somebody said before: the rest of the sentence is not about it. */
 const said =
@@ -39,7 +39,7 @@ function ownersBy(context: Context, apart: boolean): Owner[] {
   const { tokens, clauses } = context;
   const owners: Owner[] = new Array(tokens.length).fill("label");
   const working = sentencesOfWorkingMotors(context);
-  const toldApart = new Ordered(motorsToldApart(tokens, context.cues, context.entities));
+  const toldApart = new Ordered(context.toldApart);
   let inherited: Owner = "label";
   let outer: Owner = "label";
   let heading: Owner | undefined;
