@@ -1,4 +1,4 @@
-import type { Certainty, MessageReading } from "../nameplate/reading.ts";
+import type { Certainty, MessageReading, Reading } from "../nameplate/reading.ts";
 import {
   isNameplateRating,
   type Nameplate,
@@ -40,6 +40,7 @@ export function absorb(thread: Thread, reading: MessageReading): Absorbed {
       else repeated.push(rating);
       continue;
     }
+    if (old?.certainty === "typed" && namesOneOf(old, { rating, value }, reading)) continue;
     facts[rating] = { value, words, certainty: "typed" };
     news.push(rating);
     if (old && old.certainty !== "inferred") changes.push({ rating, before: old.value, after: value });
@@ -61,6 +62,18 @@ export function absorb(thread: Thread, reading: MessageReading): Absorbed {
     news,
     changes,
   };
+}
+
+/** "14.8 amps on 115" after "115/230 V": a current is told at one of the label's voltages, which keeps both. */
+function namesOneOf(
+  old: Fact,
+  { rating, value }: Pick<Reading, "rating" | "value">,
+  reading: MessageReading,
+): boolean {
+  if (rating !== "volts" || !Array.isArray(old.value) || !Array.isArray(value)) return false;
+  const known: readonly unknown[] = old.value;
+  const current = reading.readings.some((one) => one.rating === "amps" || one.rating === "serviceFactorAmps");
+  return current && value.length < known.length && value.every((volts) => known.includes(volts));
 }
 
 /** The thread with one value set outright: a confirmed proposal, a staff correction. */

@@ -104,6 +104,14 @@ describe("a known pump", () => {
     expect(steps.at(-1)?.assessment.facts.totalHp).toMatchObject({ value: 1.65, certainty: "inferred" });
   });
 
+  test("a current told at one of the label's voltages keeps both; said alone, one voltage corrects them", () => {
+    const [, second] = say("hp 1, 115/230 volts", "max amps 14.8 on 115");
+    expect(second?.assessment.facts.volts?.value).toEqual([115, 230]);
+    expect(second?.assessment.facts.serviceFactorAmps?.value).toEqual([14.8]);
+    const [, corrected] = say("hp 1, 115/230 volts", "sorry, it's 230 volts only");
+    expect(corrected?.assessment.facts.volts?.value).toEqual([230]);
+  });
+
   test("a pump and a label that disagree are told to the desk", () => {
     const steps = say("pump model is Marmalade B6. " + LABEL);
     expect(steps.at(-1)?.assessment.contradictions.map(({ rating }) => rating)).toEqual(["totalHp"]);
